@@ -1,0 +1,9 @@
+//! What has been published: one kernel and one card per formula, typed readers of published
+//! tables, and their check values.
+//!
+//! A kernel is a plain function in the unit in which the source prints the law. A card beside it
+//! says what it gives and takes, its limits and its source. Every family lists its cards in
+//! `CARDS`; [`register`] gathers them. This crate never sees a plan.
+
+pub mod register;
+pub mod sources;

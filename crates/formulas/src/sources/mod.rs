@@ -1,0 +1,4 @@
+//! The works that are cited, one file a field of work. Citing is a reference to a constant: a
+//! misspelt source does not compile.
+
+pub use reckoning::source::{COMMON_PRACTICE, DERIVED};

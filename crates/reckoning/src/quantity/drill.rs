@@ -1,0 +1,1 @@
+//! Drills by number and letter, sheet by gauge.

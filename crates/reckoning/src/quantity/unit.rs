@@ -174,7 +174,7 @@ units! {
     KPA_ABSOLUTE: Absolute = "kPa absolute" | "kPa", 1e3;
     BAR_ABSOLUTE: Absolute = "bar absolute" | "bar" | "bar a" | "bara", 1e5;
     MPA_ABSOLUTE: Absolute = "MPa absolute" | "MPa", 1e6;
-    PSI_ABSOLUTE: Absolute = "psi absolute" | "psia" | "psi a", PA_PER_PSI;
+    PSI_ABSOLUTE: Absolute = "psi absolute" | "psi" | "psia" | "psi a", PA_PER_PSI;
     PA: PressureDrop = "Pa", 1.0;
     KPA: PressureDrop = "kPa", 1e3;
     MBAR: PressureDrop = "mbar", 1e2;

@@ -72,7 +72,7 @@ impl Working {
             law,
             with_numbers,
             result: format!("{} = {}{space}{unit}", line.symbol, line.shown),
-            from: self.from_words(line),
+            from: self.origin_words(line),
             breaches: match &line.basis {
                 Basis::Worked { breaches, .. } => {
                     breaches.iter().map(ToString::to_string).collect()
@@ -104,7 +104,7 @@ impl Working {
         }
     }
 
-    fn from_words(&self, line: &Line) -> String {
+    fn origin_words(&self, line: &Line) -> String {
         use crate::known::Given;
         let names = |refs: &[Ref]| {
             refs.iter()

@@ -5,5 +5,8 @@
 //! says what it gives and takes, its limits and its source. Every family lists its cards in
 //! `CARDS`; [`register`] gathers them. This crate never sees a plan.
 
+pub mod coil;
+pub mod draught;
+pub mod engine;
 pub mod register;
 pub mod sources;

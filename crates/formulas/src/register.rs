@@ -3,7 +3,11 @@
 use reckoning::Card;
 
 /// The families, one line each.
-pub static FAMILIES: &[&[&Card]] = &[];
+pub static FAMILIES: &[&[&Card]] = &[
+    crate::draught::CARDS,
+    crate::engine::CARDS,
+    crate::coil::CARDS,
+];
 
 /// Every card in the order of the families.
 pub fn cards() -> impl Iterator<Item = &'static Card> {

@@ -1,9 +1,9 @@
 //! The small language in which cards print their laws.
 //!
-//! `+ - * / ^`, brackets, `sqrt ln log10 exp sin cos tan asin acos atan abs min max`, `pi`, and
-//! `cases(condition, value, condition, value, otherwise)` with `<`, `<=`, `>`, `>=`. Steps are
-//! separated by `;`; each is `name = expression`, and the last gives the result. It is printed,
-//! typeset and tested against the kernel; users never write it.
+//! `+ - * / ^`, brackets, `sqrt ln log10 exp sin cos tan asin acos atan abs min max`, `pi`, `g_n`
+//! (standard gravity), and `cases(condition, value, condition, value, otherwise)` with `<`, `<=`,
+//! `>`, `>=`. Steps are separated by `;`; each is `name = expression`, and the last gives the
+//! result. It is printed, typeset and tested against the kernel; users never write it.
 
 use std::collections::HashMap;
 
@@ -119,6 +119,7 @@ fn value(expr: &Expr, look_up: &dyn Fn(&str) -> Option<f64>) -> Result<f64, LawE
         Expr::Number(x) => *x,
         Expr::Name(name) => match name.as_str() {
             "pi" => std::f64::consts::PI,
+            "g_n" => crate::quantity::STANDARD_GRAVITY,
             _ => look_up(name).ok_or_else(|| LawError::UnknownSymbol(name.clone()))?,
         },
         Expr::Negative(inner) => -value(inner, look_up)?,
@@ -357,6 +358,7 @@ mod tests {
             ("cases(x < 1, 10, x <= 3, 20, 30)", 20.0),
             ("max(1, x, 2) + sqrt(4) + 1.5e-3 * 0", 5.0),
             ("(1 - x) * -2", 4.0),
+            ("g_n * x - g_n * 2", crate::quantity::STANDARD_GRAVITY),
         ] {
             let found = at(text).expect(text);
             assert!((found - wanted).abs() < 1e-12, "{text} gives {found}");

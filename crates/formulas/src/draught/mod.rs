@@ -1,0 +1,36 @@
+//! Draught: the lift of a hot column, flow through holes, steam nozzles, and the jet pump that
+//! a blast pipe and its chimney make.
+//!
+//! The laws are mechanics: hydrostatics, isentropic expansion and the momentum of a control
+//! volume, with published coefficients where a coefficient is needed. Left out: the pulsing of
+//! the exhaust, wind, and the proportions of full-size front ends, which have no fuel bed in
+//! them.
+
+mod jet_pump;
+mod nozzle;
+mod openings;
+
+pub use jet_pump::{
+    ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JetPump, MIXED_DENSITY, MIXED_SPEED,
+    MIXED_TEMPERATURE, Mixing, NET_BLAST, entrainment_share, gas_inlet_speed, jet_pump,
+    mixed_density, mixed_speed, mixed_temperature, net_blast,
+};
+pub use nozzle::{BLAST_BACK_PRESSURE, BLAST_SPEED, blast_back_pressure, blast_speed};
+pub use openings::{BUOYANCY, ORIFICE_FLOW, buoyancy, orifice_flow};
+
+use reckoning::Card;
+
+/// The cards of this family.
+pub static CARDS: &[&Card] = &[
+    &BUOYANCY,
+    &ORIFICE_FLOW,
+    &BLAST_SPEED,
+    &BLAST_BACK_PRESSURE,
+    &GAS_INLET_SPEED,
+    &MIXED_TEMPERATURE,
+    &MIXED_DENSITY,
+    &MIXED_SPEED,
+    &JET_PUMP,
+    &ENTRAINMENT_SHARE,
+    &NET_BLAST,
+];

@@ -10,3 +10,4 @@ pub mod draught;
 pub mod engine;
 pub mod register;
 pub mod sources;
+pub mod steam;

@@ -1,0 +1,197 @@
+//! From a dimensionless Gibbs function to the properties of one phase.
+//!
+//! Regions 1 and 2 and the metastable vapour differ only in the function; what follows from it is
+//! the same (release R7-97, tables 3 and 12). Each derivative is held multiplied by the powers of
+//! its own variables, so that the properties need no division by them.
+
+/// Specific gas constant of ordinary water, J/(kg K); release R7-97, equation 1.
+pub(super) const R: f64 = 461.526;
+
+/// The function and its derivatives at reduced pressure `pi` and inverse reduced temperature `tau`.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Gibbs {
+    /// γ
+    pub(super) g: f64,
+    /// π γ_π
+    pub(super) p: f64,
+    /// π² γ_ππ
+    pub(super) pp: f64,
+    /// τ γ_τ
+    pub(super) t: f64,
+    /// τ² γ_ττ
+    pub(super) tt: f64,
+    /// π τ γ_πτ
+    pub(super) pt: f64,
+}
+
+/// The properties of one phase at a pressure and a temperature, all in SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Point {
+    /// Absolute pressure, Pa.
+    pub p_pa: f64,
+    /// Temperature, K.
+    pub t_k: f64,
+    /// Specific volume, m³/kg.
+    pub v: f64,
+    /// Density, kg/m³.
+    pub rho: f64,
+    /// Specific enthalpy, J/kg.
+    pub h: f64,
+    /// Specific internal energy, J/kg.
+    pub u: f64,
+    /// Specific entropy, J/(kg K).
+    pub s: f64,
+    /// Specific heat at constant pressure, J/(kg K).
+    pub cp: f64,
+    /// Specific heat at constant volume, J/(kg K).
+    pub cv: f64,
+    /// Speed of sound, m/s.
+    pub w: f64,
+    /// (∂v/∂T) at constant pressure, m³/(kg K).
+    pub dv_dt_p: f64,
+    /// (∂v/∂p) at constant temperature, m³/(kg Pa).
+    pub dv_dp_t: f64,
+}
+
+impl Point {
+    pub(super) fn new(p_pa: f64, t_k: f64, gibbs: &Gibbs) -> Self {
+        let Gibbs {
+            g,
+            p,
+            pp,
+            t,
+            tt,
+            pt,
+        } = *gibbs;
+        let rt = R * t_k;
+        let v = rt / p_pa * p;
+        // (π γ_π − π τ γ_πτ) is p (∂v/∂T)_p / R.
+        let expansion = p - pt;
+        Self {
+            p_pa,
+            t_k,
+            v,
+            rho: 1.0 / v,
+            h: rt * t,
+            u: rt * (t - p),
+            s: R * (t - g),
+            cp: -R * tt,
+            cv: R * (expansion * expansion / pp - tt),
+            w: (rt * p * p / (expansion * expansion / tt - pp)).sqrt(),
+            dv_dt_p: R / p_pa * expansion,
+            dv_dp_t: rt / (p_pa * p_pa) * pp,
+        }
+    }
+
+    /// (∂ρ/∂h) at constant pressure, kg²/(m³ J).
+    #[must_use]
+    pub fn drho_dh_p(&self) -> f64 {
+        -self.rho * self.rho * self.dv_dt_p / self.cp
+    }
+
+    /// (∂ρ/∂p) at constant enthalpy, kg/(m³ Pa).
+    #[must_use]
+    pub fn drho_dp_h(&self) -> f64 {
+        let dt_dp_h = -self.dh_dp_t() / self.cp;
+        -self.rho * self.rho * (self.dv_dp_t + self.dv_dt_p * dt_dp_h)
+    }
+
+    /// (∂h/∂p) at constant temperature, m³/kg.
+    #[must_use]
+    pub fn dh_dp_t(&self) -> f64 {
+        self.v - self.t_k * self.dv_dt_p
+    }
+}
+
+/// The sums over the terms `n x^I y^J` that all derivatives are made of.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct Sums {
+    /// Σ term
+    pub(super) f: f64,
+    /// Σ I term
+    pub(super) i: f64,
+    /// Σ I (I − 1) term
+    pub(super) ii: f64,
+    /// Σ J term
+    pub(super) j: f64,
+    /// Σ J (J − 1) term
+    pub(super) jj: f64,
+    /// Σ I J term
+    pub(super) ij: f64,
+}
+
+/// One term of a published sum: exponents and coefficient.
+pub(super) type Term = (i32, i32, f64);
+
+/// Sums the terms; `x[I - x_low]` and `y[J - y_low]` are the powers.
+#[inline(always)]
+pub(super) fn sums(terms: &[Term], x: &[f64], y: &[f64], low: (i32, i32)) -> Sums {
+    let mut sums = Sums::default();
+    for &(i, j, n) in terms {
+        let (fi, fj) = (f64::from(i), f64::from(j));
+        let term = n * power(x, i - low.0) * power(y, j - low.1);
+        sums.f += term;
+        sums.i += fi * term;
+        sums.ii += fi * (fi - 1.0) * term;
+        sums.j += fj * term;
+        sums.jj += fj * (fj - 1.0) * term;
+        sums.ij += fi * fj * term;
+    }
+    sums
+}
+
+/// Sums the terms alone, for the backward equations.
+#[inline(always)]
+pub(super) fn value(terms: &[Term], x: &[f64], y: &[f64], low: (i32, i32)) -> f64 {
+    terms
+        .iter()
+        .map(|&(i, j, n)| n * power(x, i - low.0) * power(y, j - low.1))
+        .sum()
+}
+
+#[inline(always)]
+fn power(table: &[f64], at: i32) -> f64 {
+    // Exponents and tables stand side by side in one file; one beyond the other is our fault.
+    table[at as usize]
+}
+
+/// The powers `x^0 … x^(N-1)`.
+#[inline(always)]
+pub(super) fn powers<const N: usize>(x: f64) -> [f64; N] {
+    let mut table = [1.0; N];
+    let mut k = 1;
+    while k < N {
+        table[k] = if k == 1 {
+            x
+        } else {
+            table[k / 2] * table[k - k / 2]
+        };
+        k += 1;
+    }
+    table
+}
+
+/// The powers `x^-LOW … x^(N-1-LOW)`.
+#[inline(always)]
+pub(super) fn powers_from<const LOW: usize, const N: usize>(x: f64) -> [f64; N] {
+    let mut table = [1.0; N];
+    let inverse = 1.0 / x;
+    for k in 1..N {
+        let up = k <= N - 1 - LOW;
+        if up {
+            table[LOW + k] = if k == 1 {
+                x
+            } else {
+                table[LOW + k / 2] * table[LOW + k - k / 2]
+            };
+        }
+        if k <= LOW {
+            table[LOW - k] = if k == 1 {
+                inverse
+            } else {
+                table[LOW - k / 2] * table[LOW - (k - k / 2)]
+            };
+        }
+    }
+    table
+}

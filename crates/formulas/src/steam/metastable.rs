@@ -1,0 +1,53 @@
+//! Metastable vapour: steam that has been expanded below its saturation temperature and has not
+//! yet condensed. Release R7-97(2012), equations 18 and 19, table 16.
+//!
+//! The ideal-gas part is that of region 2 but for two coefficients. Published from the saturated
+//! vapour line to the 5 % equilibrium moisture line, up to 10 MPa.
+
+use super::gibbs::{Point, Term, powers, sums};
+use super::region2::{P_STAR_PA, T_STAR_K, ideal, joined};
+
+/// Table 10 with the first two coefficients as given below it.
+const IDEAL: [Term; 9] = [
+    (0, 0, -0.96937268393049e1),
+    (0, 1, 0.10087275970006e2),
+    (0, -5, -0.56087911283020e-2),
+    (0, -4, 0.71452738081455e-1),
+    (0, -3, -0.40710498223928),
+    (0, -2, 0.14240819171444e1),
+    (0, -1, -0.43839511319450e1),
+    (0, 2, -0.28408632460772),
+    (0, 3, 0.21268463753307e-1),
+];
+
+/// Table 16: I, J, n.
+const RESIDUAL: [Term; 13] = [
+    (1, 0, -0.73362260186506e-2),
+    (1, 2, -0.88223831943146e-1),
+    (1, 5, -0.72334555213245e-1),
+    (1, 11, -0.40813178534455e-2),
+    (2, 1, 0.20097803380207e-2),
+    (2, 7, -0.53045921898642e-1),
+    (2, 16, -0.76190409086970e-2),
+    (3, 4, -0.63498037657313e-2),
+    (3, 16, -0.86043093028588e-1),
+    (4, 7, 0.75321581522770e-2),
+    (4, 10, -0.79238375446139e-2),
+    (5, 9, -0.22888160778447e-3),
+    (5, 10, -0.26456501482810e-2),
+];
+
+/// Metastable vapour at an absolute pressure (Pa) and a temperature (K).
+///
+/// The bare equation: nothing is checked.
+#[must_use]
+pub fn point(p_pa: f64, t_k: f64) -> Point {
+    let (pi, tau) = (p_pa / P_STAR_PA, T_STAR_K / t_k);
+    let residual = sums(
+        &RESIDUAL,
+        &powers::<6>(pi),
+        &powers::<17>(tau - 0.5),
+        (0, 0),
+    );
+    Point::new(p_pa, t_k, &joined(pi, tau, &ideal(&IDEAL, tau), &residual))
+}

@@ -5,9 +5,13 @@
 //! says what it gives and takes, its limits and its source. Every family lists its cards in
 //! `CARDS`; [`register`] gathers them. This crate never sees a plan.
 
+pub mod bed;
 pub mod coil;
 pub mod draught;
 pub mod engine;
+pub mod fuel;
+pub mod gas;
+pub mod heat;
 pub mod register;
 pub mod sources;
 pub mod steam;

@@ -7,6 +7,10 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::draught::CARDS,
     crate::engine::CARDS,
     crate::coil::CARDS,
+    crate::bed::CARDS,
+    crate::fuel::CARDS,
+    crate::gas::CARDS,
+    crate::heat::CARDS,
 ];
 
 /// Every card in the order of the families.

@@ -2,6 +2,9 @@
 //! misspelt source does not compile.
 
 mod draught;
+pub mod thermal;
 
 pub use draught::*;
+pub use thermal::*;
+
 pub use reckoning::source::{COMMON_PRACTICE, DERIVED};

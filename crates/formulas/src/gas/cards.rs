@@ -1,0 +1,154 @@
+//! The cards of the mixture. Nitrogen is the rest of the shares.
+
+use reckoning::quantity::{
+    J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M3, ONE, PA_ABSOLUTE, PA_S, W_PER_M_K,
+};
+use reckoning::{Card, Cite, Law, Limit, Refused, Spread, Symbol, symbol};
+
+use super::{FlueGas, MoleFractions, density};
+use crate::sources::thermal;
+
+const T: Symbol = symbol("T", &KELVIN, "temperature of the gas");
+const X_CO2: Symbol = symbol("x_co2", &ONE, "carbon dioxide, by volume");
+const X_H2O: Symbol = symbol("x_h2o", &ONE, "water vapour, by volume");
+const X_O2: Symbol = symbol("x_o2", &ONE, "oxygen, by volume");
+
+/// The gas of a card's shares.
+fn gas(card: &'static str, shares: &[f64]) -> Result<FlueGas, Refused> {
+    let n2 = 1.0 - shares[0] - shares[1] - shares[2];
+    let negative = |x: &f64| x.is_nan() || *x < 0.0;
+    if let Some(i) = shares.iter().position(negative) {
+        return Err(Refused {
+            card,
+            symbol: [X_CO2, X_H2O, X_O2][i].name,
+            value: shares[i],
+            why: "a share is not negative",
+        });
+    }
+    if negative(&n2) {
+        return Err(Refused {
+            card,
+            symbol: "x_co2",
+            value: shares[0],
+            why: "the shares come to more than the whole",
+        });
+    }
+    Ok(FlueGas::new(&MoleFractions {
+        co2: shares[0],
+        h2o: shares[1],
+        o2: shares[2],
+        n2,
+    }))
+}
+
+/// Molar mass of the mixture.
+pub static MOLAR_MASS: Card = Card {
+    id: "gas.molar-mass",
+    law: Law::Closed(
+        "M = 44.0095 * x_co2 + 18.01528 * x_h2o + 31.9988 * x_o2 \
+         + 28.0134 * (1 - x_co2 - x_h2o - x_o2)",
+    ),
+    gives: symbol("M", &ONE, "molar mass of the gas, kg/kmol"),
+    takes: &[X_CO2, X_H2O, X_O2],
+    limits: &[],
+    spread: Spread::Percent(0.3),
+    cite: Cite {
+        source: &thermal::NASA_TP_2002_211556,
+        place: "molar masses; argon of the air taken as nitrogen",
+    },
+    eval: |v| Ok(gas("gas.molar-mass", v)?.molar_mass()),
+};
+
+/// Density of the gas.
+pub static DENSITY: Card = Card {
+    id: "gas.density",
+    law: Law::Closed("rho = p * M / (8314.46261815324 * T)"),
+    gives: symbol("rho", &KG_PER_M3, "density of the gas"),
+    takes: &[
+        symbol("M", &ONE, "molar mass of the gas, kg/kmol"),
+        T,
+        symbol("p", &PA_ABSOLUTE, "pressure of the gas"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &thermal::CODATA_2018,
+        place: "molar gas constant, in the law of ideal gases",
+    },
+    eval: |v| Ok(density(v[0], v[1], v[2])),
+};
+
+/// Specific heat of the gas.
+pub static SPECIFIC_HEAT: Card = Card {
+    id: "gas.specific-heat",
+    law: Law::Words(
+        "sum of x_i R / M times the polynomial a1 T^-2 + a2 T^-1 + a3 + a4 T + a5 T^2 + a6 T^3 \
+         + a7 T^4 of each gas",
+    ),
+    gives: symbol("c_p", &J_PER_KG_K, "specific heat at constant pressure"),
+    takes: &[T, X_CO2, X_H2O, X_O2],
+    limits: &[Limit::within("T", 200.0, 6000.0)],
+    spread: Spread::Unstated,
+    cite: POLYNOMIALS,
+    eval: |v| Ok(gas("gas.specific-heat", &v[1..])?.specific_heat(v[0])),
+};
+
+/// Enthalpy of the gas above 298.15 K.
+pub static ENTHALPY: Card = Card {
+    id: "gas.enthalpy",
+    law: Law::Words(
+        "integral of the specific heat from 298.15 K, by the integrated polynomials of each gas",
+    ),
+    gives: symbol("h", &J_PER_KG, "enthalpy above 298.15 K"),
+    takes: &[T, X_CO2, X_H2O, X_O2],
+    limits: &[Limit::within("T", 200.0, 6000.0)],
+    spread: Spread::Unstated,
+    cite: POLYNOMIALS,
+    eval: |v| Ok(gas("gas.enthalpy", &v[1..])?.enthalpy(v[0])),
+};
+
+/// Viscosity of the gas.
+pub static VISCOSITY: Card = Card {
+    id: "gas.viscosity",
+    law: Law::Words(
+        "sum of x_i mu_i / (sum over j of x_j phi_ij), \
+         phi_ij = (1 + (mu_i / mu_j)^(1/2) (M_j / M_i)^(1/4))^2 / (8 (1 + M_i / M_j))^(1/2), \
+         with mu_i of each gas from the published fit exp(A ln T + B / T + C / T^2 + D)",
+    ),
+    gives: symbol("mu", &PA_S, "dynamic viscosity"),
+    takes: &[T, X_CO2, X_H2O, X_O2],
+    limits: &[Limit::within("T", 373.2, 5000.0)],
+    spread: Spread::Percent(2.0),
+    cite: Cite {
+        source: &thermal::JCP_18_VISCOSITY,
+        place: "mixing rule, on the fits of NASA TM-4647",
+    },
+    eval: |v| Ok(gas("gas.viscosity", &v[1..])?.transport(v[0]).viscosity),
+};
+
+/// Conductivity of the gas.
+pub static CONDUCTIVITY: Card = Card {
+    id: "gas.conductivity",
+    law: Law::Words(
+        "half of (sum of x_i k_i + 1 / (sum of x_i / k_i)), \
+         with k_i of each gas from the published fit exp(A ln T + B / T + C / T^2 + D)",
+    ),
+    gives: symbol("k", &W_PER_M_K, "thermal conductivity"),
+    takes: &[T, X_CO2, X_H2O, X_O2],
+    limits: &[Limit::within("T", 373.2, 5000.0)],
+    spread: Spread::Percent(5.0),
+    cite: Cite {
+        source: &thermal::MOLPHYS_12_CONDUCTIVITY,
+        place: "mixing rule, on the fits of NASA TM-4647",
+    },
+    eval: |v| {
+        Ok(gas("gas.conductivity", &v[1..])?
+            .transport(v[0])
+            .conductivity)
+    },
+};
+
+const POLYNOMIALS: Cite = Cite {
+    source: &thermal::NASA_TP_2002_211556,
+    place: "equations 1 and 2; records CO2, H2O, O2, N2",
+};

@@ -11,9 +11,6 @@ use reckoning::{Card, Cite, symbol};
 
 use crate::sources::{DERIVED, ENTRAINMENT_1961};
 
-/// Momentum factor of the mixed stream: its profile is not quite flat (from memory).
-const BETA: f64 = 1.02;
-
 /// Speed of the gas beside the nozzle as it enters the choke.
 #[must_use]
 pub fn gas_inlet_speed(m_g: f64, rho_g: f64, a_m: f64, a_n: f64) -> f64 {
@@ -184,13 +181,15 @@ pub struct JetPump {
     pub k_f: f64,
     /// Share of the velocity head that the taper gives back.
     pub eta_d: f64,
+    /// Momentum of the mixture over that of an even stream.
+    pub beta: f64,
 }
 
 /// Pressure that the jets raise between smokebox and open air, before the mixing factor.
 #[must_use]
 pub fn jet_pump(p: &JetPump) -> f64 {
     let m_u = p.rho_m * p.u_m * p.a_m * p.u_m;
-    let momentum = (p.j + p.m_g * p.u_g - BETA * m_u) / p.a_m;
+    let momentum = (p.j + p.m_g * p.u_g - p.beta * m_u) / p.a_m;
     let inlet = (1.0 + p.k_in) * p.rho_g * p.u_g.powi(2) / 2.0;
     let head = p.rho_m * p.u_m.powi(2) / 2.0;
     momentum - inlet - p.k_f * head + p.eta_d * head * (1.0 - (p.a_m / p.a_e).powi(2))
@@ -200,7 +199,7 @@ pub fn jet_pump(p: &JetPump) -> f64 {
 pub static JET_PUMP: Card = Card {
     id: "draught.jet-pump",
     law: Law::Closed(
-        "F = (J + m_g * u_g - 1.02 * rho_m * u_m^2 * A_m) / A_m; \
+        "F = (J + m_g * u_g - beta * rho_m * u_m^2 * A_m) / A_m; \
          q = rho_m * u_m^2 / 2; \
          dp = F - (1 + k_in) * rho_g * u_g^2 / 2 - k_f * q + eta_d * q * (1 - (A_m / A_e)^2)",
     ),
@@ -217,6 +216,11 @@ pub static JET_PUMP: Card = Card {
         symbol("k_in", &ONE, "loss of the gas inlet"),
         symbol("k_f", &ONE, "wall friction of the mixing length"),
         symbol("eta_d", &ONE, "share of the velocity head given back"),
+        symbol(
+            "beta",
+            &ONE,
+            "momentum of the mixture over that of an even stream",
+        ),
     ],
     limits: &[
         Limit::at_least("A_e / A_m", 1.0),
@@ -243,6 +247,7 @@ fn jet_pump_card(v: &[f64]) -> Result<f64, Refused> {
         k_in: v[8],
         k_f: v[9],
         eta_d: v[10],
+        beta: v[11],
     }))
 }
 

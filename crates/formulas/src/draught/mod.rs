@@ -6,10 +6,12 @@
 //! the exhaust, wind, and the proportions of full-size front ends, which have no fuel bed in
 //! them.
 
+mod expansion;
 mod jet_pump;
 mod nozzle;
 mod openings;
 
+pub use expansion::{Expansion, STEAM_FLUX, STEAM_SPEED, STEAM_THROAT_PRESSURE, expansion};
 pub use jet_pump::{
     ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JetPump, MIXED_DENSITY, MIXED_SPEED,
     MIXED_TEMPERATURE, Mixing, NET_BLAST, entrainment_share, gas_inlet_speed, jet_pump,
@@ -33,4 +35,7 @@ pub static CARDS: &[&Card] = &[
     &JET_PUMP,
     &ENTRAINMENT_SHARE,
     &NET_BLAST,
+    &STEAM_FLUX,
+    &STEAM_THROAT_PRESSURE,
+    &STEAM_SPEED,
 ];

@@ -15,3 +15,4 @@ pub mod heat;
 pub mod register;
 pub mod sources;
 pub mod steam;
+pub mod vessel;

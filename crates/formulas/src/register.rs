@@ -11,6 +11,18 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::fuel::CARDS,
     crate::gas::CARDS,
     crate::heat::CARDS,
+    crate::vessel::shell::CARDS,
+    crate::vessel::ligament::CARDS,
+    crate::vessel::opening::CARDS,
+    crate::vessel::pressure_area::CARDS,
+    crate::vessel::shell_buckling::CARDS,
+    crate::vessel::oval::CARDS,
+    crate::vessel::lower_bound::CARDS,
+    crate::vessel::viii_external::CARDS,
+    crate::vessel::furnace::CARDS,
+    crate::vessel::plate_stayed::CARDS,
+    crate::vessel::plate_disc::CARDS,
+    crate::vessel::stay::CARDS,
 ];
 
 /// Every card in the order of the families.

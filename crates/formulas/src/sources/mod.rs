@@ -2,9 +2,10 @@
 //! misspelt source does not compile.
 
 mod draught;
+mod strength;
 pub mod thermal;
 
 pub use draught::*;
-pub use thermal::*;
-
 pub use reckoning::source::{COMMON_PRACTICE, DERIVED};
+pub use strength::*;
+pub use thermal::*;

@@ -1,0 +1,135 @@
+//! Works on the strength of pressure parts.
+
+use reckoning::{Seen, Source};
+
+/// Unfired pressure vessels, design.
+pub static EN_13445_3: Source = Source {
+    key: "en-13445-3-2021",
+    title: "Unfired pressure vessels, Part 3: Design",
+    edition: "",
+    year: 2021,
+    publisher: "CEN",
+    identifier: "EN 13445-3",
+    seen: Seen::FromMemory,
+};
+
+/// Pressure vessel code, design by rules.
+pub static ASME_VIII_1: Source = Source {
+    key: "asme-viii-1-2021",
+    title: "Boiler and Pressure Vessel Code, Section VIII, Division 1",
+    edition: "",
+    year: 2021,
+    publisher: "ASME",
+    identifier: "BPVC.VIII.1",
+    seen: Seen::FromMemory,
+};
+
+/// Pressure vessel code, alternative rules.
+pub static ASME_VIII_2: Source = Source {
+    key: "asme-viii-2-2021",
+    title: "Boiler and Pressure Vessel Code, Section VIII, Division 2",
+    edition: "",
+    year: 2021,
+    publisher: "ASME",
+    identifier: "BPVC.VIII.2",
+    seen: Seen::FromMemory,
+};
+
+/// Inspection code, the table of stayed surfaces.
+pub static NBIC_2: Source = Source {
+    key: "nbic-2",
+    title: "National Board Inspection Code, Part 2: Inspection, Supplement 2",
+    edition: "",
+    year: 0,
+    publisher: "National Board",
+    identifier: "NB-23",
+    seen: Seen::Read,
+};
+
+/// Shell boilers, design.
+pub static EN_12953_3: Source = Source {
+    key: "en-12953-3-2016",
+    title: "Shell boilers, Part 3: Design and calculation for pressure parts",
+    edition: "",
+    year: 2016,
+    publisher: "CEN",
+    identifier: "EN 12953-3",
+    seen: Seen::FromMemory,
+};
+
+/// Welded shell boilers, design.
+pub static BS_2790: Source = Source {
+    key: "bs-2790-1992",
+    title: "Design and manufacture of shell boilers of welded construction",
+    edition: "",
+    year: 1992,
+    publisher: "BSI",
+    identifier: "BS 2790",
+    seen: Seen::FromMemory,
+};
+
+/// State boiler regulations with formulas for copper.
+pub static IBR_1950: Source = Source {
+    key: "ibr-1950",
+    title: "Indian Boiler Regulations",
+    edition: "as amended",
+    year: 1950,
+    publisher: "Central Boilers Board",
+    identifier: "IBR 1950",
+    seen: Seen::Read,
+};
+
+/// Handbook of stress formulas.
+pub static STRESS_FORMULAS_7: Source = Source {
+    key: "stress-formulas-7",
+    title: "Formulas for Stress and Strain",
+    edition: "7th edition",
+    year: 2002,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Textbook on buckling.
+pub static ELASTIC_STABILITY: Source = Source {
+    key: "elastic-stability",
+    title: "Theory of Elastic Stability",
+    edition: "2nd edition",
+    year: 1961,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Handbook of copper tube with rated pressures.
+pub static COPPER_TUBE_HANDBOOK: Source = Source {
+    key: "copper-tube-handbook",
+    title: "Copper Tube Handbook",
+    edition: "",
+    year: 0,
+    publisher: "trade association for copper",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Textbook of machine design.
+pub static DESIGN_OF_MACHINE_ELEMENTS: Source = Source {
+    key: "design-of-machine-elements",
+    title: "Design of Machine Elements",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Textbook with the clamped circular plate.
+pub static STRENGTH_OF_MATERIALS_2: Source = Source {
+    key: "strength-of-materials-2",
+    title: "Strength of Materials, Part II",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};

@@ -21,11 +21,16 @@ fn crates_depend_only_downwards() {
     let mut faults = Vec::new();
     for (name, manifest) in crates() {
         let Some(allowed) = house::may_use(&name) else {
-            faults.push(format!("crate {name} is not in the list of the house and ARCHITECTURE.md"));
+            faults.push(format!(
+                "crate {name} is not in the list of the house and ARCHITECTURE.md"
+            ));
             continue;
         };
         let uses = house::dependencies(&manifest);
-        for used in uses.iter().filter(|u| house::may_use(u).is_some() && !allowed.contains(*u)) {
+        for used in uses
+            .iter()
+            .filter(|u| house::may_use(u).is_some() && !allowed.contains(*u))
+        {
             faults.push(format!("{name} may not use {used}"));
         }
     }
@@ -34,14 +39,16 @@ fn crates_depend_only_downwards() {
 
 /// Unit factors and offsets that have one home.
 const FACTORS: &[&str] = &[
-    "273.15", "25.4", "0.0254", "304.8", "6894", "6_894", "101325", "101_325", "101.325", "1.01325",
-    "0.45359", "0.453_59", "9.80665", "9.806_65", "9.81", "4.54609", "4.546_09", "249.09",
+    "273.15", "25.4", "0.0254", "304.8", "6894", "6_894", "101325", "101_325", "101.325",
+    "1.01325", "0.45359", "0.453_59", "9.80665", "9.806_65", "9.81", "4.54609", "4.546_09",
+    "249.09",
 ];
 
 #[test]
 fn unit_factors_stand_in_one_place() {
     let mut faults = Vec::new();
-    for file in rust_files().filter(|f| f.is_source() && !f.path.contains("reckoning/src/quantity")) {
+    for file in rust_files().filter(|f| f.is_source() && !f.path.contains("reckoning/src/quantity"))
+    {
         for (number, line) in file.code_lines() {
             if FACTORS.iter().any(|factor| house::has_number(line, factor)) {
                 faults.push(format!("{}:{number}: {}", file.path, line.trim()));
@@ -54,9 +61,13 @@ fn unit_factors_stand_in_one_place() {
 #[test]
 fn only_the_command_prints() {
     let mut faults = Vec::new();
-    for file in rust_files().filter(|f| f.is_source() && !f.path.starts_with("crates/steamwright/")) {
+    for file in rust_files().filter(|f| f.is_source() && !f.path.starts_with("crates/steamwright/"))
+    {
         for (number, line) in file.code_lines() {
-            if ["println!", "print!(", "eprintln!", "eprint!(", "dbg!("].iter().any(|p| line.contains(p)) {
+            if ["println!", "print!(", "eprintln!", "eprint!(", "dbg!("]
+                .iter()
+                .any(|p| line.contains(p))
+            {
                 faults.push(format!("{}:{number}: {}", file.path, line.trim()));
             }
         }
@@ -67,10 +78,20 @@ fn only_the_command_prints() {
 #[test]
 fn the_middle_touches_no_file_clock_network_or_chance() {
     let banned = [
-        "std::fs", "std::net", "std::env", "SystemTime", "Instant::now", "std::process",
-        "thread_rng", "rand::rng(",
+        "std::fs",
+        "std::net",
+        "std::env",
+        "SystemTime",
+        "Instant::now",
+        "std::process",
+        "thread_rng",
+        "rand::rng(",
     ];
-    let edges = ["crates/records/", "crates/workbench/", "crates/steamwright/"];
+    let edges = [
+        "crates/records/",
+        "crates/workbench/",
+        "crates/steamwright/",
+    ];
     let mut faults = Vec::new();
     for file in rust_files().filter(|f| f.is_source()) {
         if edges.iter().any(|edge| file.path.starts_with(edge)) {
@@ -102,8 +123,13 @@ fn no_working_is_filed_where_a_root_is_sought() {
 #[test]
 fn nothing_unfinished_or_silent_is_left() {
     let banned = [
-        "todo!(", "unimplemented!(", "#[ignore", "FIXME", ".unwrap_or_default()",
-        "allow(dead_code", "allow(unused",
+        "todo!(",
+        "unimplemented!(",
+        "#[ignore",
+        "FIXME",
+        ".unwrap_or_default()",
+        "allow(dead_code",
+        "allow(unused",
     ];
     let mut faults = Vec::new();
     for file in rust_files().filter(|f| !f.path.contains("tests/house")) {
@@ -127,7 +153,11 @@ fn nothing_is_called_by_the_words_that_are_not_ours_to_say() {
             let lower = line.to_lowercase();
             for word in ["safe", "safely", "approved", "approval"] {
                 if house::has_word(&lower, word) && !house::says_it_never_says_so(&lower) {
-                    faults.push(format!("{}:{number}: `{word}` in: {}", file.path, line.trim()));
+                    faults.push(format!(
+                        "{}:{number}: `{word}` in: {}",
+                        file.path,
+                        line.trim()
+                    ));
                 }
             }
         }
@@ -144,9 +174,17 @@ fn the_project_speaks_of_itself_alone() {
         }
         for (number, line) in file.numbered() {
             let lower = line.to_lowercase();
-            let faulty = ["transcript", "seed document", "this session", "subagent", "/work/", "/farm/", "/root/"]
-                .iter()
-                .any(|b| lower.contains(b));
+            let faulty = [
+                "transcript",
+                "seed document",
+                "this session",
+                "subagent",
+                "/work/",
+                "/farm/",
+                "/root/",
+            ]
+            .iter()
+            .any(|b| lower.contains(b));
             if faulty {
                 faults.push(format!("{}:{number}: {}", file.path, line.trim()));
             }
@@ -159,7 +197,11 @@ fn the_project_speaks_of_itself_alone() {
 fn every_card_in_the_text_is_registered() {
     let written: usize = rust_files()
         .filter(|f| f.path.starts_with("crates/formulas/src"))
-        .flat_map(|f| f.code_lines().map(|(_, l)| l.contains(": Card = Card {")).collect::<Vec<_>>())
+        .flat_map(|f| {
+            f.code_lines()
+                .map(|(_, l)| l.contains(": Card = Card {"))
+                .collect::<Vec<_>>()
+        })
         .filter(|is| *is)
         .count();
     let registered = formulas::register::cards().count();
@@ -174,14 +216,22 @@ fn every_rule_has_a_firing_and_a_silent_case() {
         for id in house::rule_ids(&file) {
             count += 1;
             let name = id.replace(['.', '-'], "_");
-            let home = file.path.split("/src/").next().unwrap_or_default().to_owned();
+            let home = file
+                .path
+                .split("/src/")
+                .next()
+                .unwrap_or_default()
+                .to_owned();
             let tests: String = rust_files()
                 .filter(|f| f.path.starts_with(&home) && f.path.contains("/tests/"))
                 .map(|f| f.lines.join("\n"))
                 .collect();
             for case in ["fires", "silent"] {
                 if !tests.contains(&format!("fn {name}_{case}")) {
-                    faults.push(format!("{}: rule {id} has no test {name}_{case}…", file.path));
+                    faults.push(format!(
+                        "{}: rule {id} has no test {name}_{case}…",
+                        file.path
+                    ));
                 }
             }
         }
@@ -193,7 +243,10 @@ fn every_rule_has_a_firing_and_a_silent_case() {
 #[test]
 fn architecture_is_short_and_names_only_what_is_there() {
     let text = house::read("ARCHITECTURE.md");
-    assert!(text.lines().count() <= 200, "ARCHITECTURE.md has more than 200 lines");
+    assert!(
+        text.lines().count() <= 200,
+        "ARCHITECTURE.md has more than 200 lines"
+    );
     let mut faults: Vec<String> = house::backticked(&text)
         .filter(|name| name.contains('/') || name.ends_with(".rs") || name.ends_with(".md"))
         .filter(|name| !name.contains(' ') && !name.contains('<'))
@@ -207,7 +260,9 @@ fn architecture_is_short_and_names_only_what_is_there() {
     }
     for package in house::outside_packages() {
         if !text.contains(&format!("`{package}`")) {
-            faults.push(format!("ARCHITECTURE.md does not say why `{package}` is used"));
+            faults.push(format!(
+                "ARCHITECTURE.md does not say why `{package}` is used"
+            ));
         }
     }
     house::none(&faults);
@@ -216,7 +271,10 @@ fn architecture_is_short_and_names_only_what_is_there() {
 #[test]
 fn every_example_reads() {
     let mut count = 0;
-    for file in tree(&["toml"]).into_iter().filter(|f| f.path.starts_with("examples/")) {
+    for file in tree(&["toml"])
+        .into_iter()
+        .filter(|f| f.path.starts_with("examples/"))
+    {
         count += 1;
         assert!(
             file.text().parse::<toml_edit::DocumentMut>().is_ok(),
@@ -224,5 +282,8 @@ fn every_example_reads() {
             file.path
         );
     }
-    assert!(count >= 4, "three plans and a workshop are wanted in examples/, found {count}");
+    assert!(
+        count >= 4,
+        "three plans and a workshop are wanted in examples/, found {count}"
+    );
 }

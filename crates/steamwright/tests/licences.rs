@@ -4,8 +4,19 @@ use std::process::Command;
 
 /// Licences that may be in the tree. Copyleft ones are not.
 const ALLOWED: &[&str] = &[
-    "MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "ISC", "Zlib", "Unicode-3.0", "Unlicense",
-    "0BSD", "CC0-1.0", "BSL-1.0", "Apache-2.0 WITH LLVM-exception", "MIT-0",
+    "MIT",
+    "Apache-2.0",
+    "BSD-2-Clause",
+    "BSD-3-Clause",
+    "ISC",
+    "Zlib",
+    "Unicode-3.0",
+    "Unlicense",
+    "0BSD",
+    "CC0-1.0",
+    "BSL-1.0",
+    "Apache-2.0 WITH LLVM-exception",
+    "MIT-0",
 ];
 
 /// Whether an SPDX expression can be met by allowed licences alone.
@@ -23,7 +34,11 @@ fn every_package_has_an_allowed_licence_and_comes_from_the_registry() {
         .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/../.."))
         .output()
         .expect("cargo metadata");
-    assert!(out.status.success(), "{}", String::from_utf8_lossy(&out.stderr));
+    assert!(
+        out.status.success(),
+        "{}",
+        String::from_utf8_lossy(&out.stderr)
+    );
     let tree: serde_json::Value = serde_json::from_slice(&out.stdout).expect("JSON");
     let packages = tree["packages"].as_array().expect("packages");
     assert!(packages.len() > 10, "the tree was not read");

@@ -16,7 +16,10 @@ impl File {
     }
 
     pub fn numbered(&self) -> impl Iterator<Item = (usize, &str)> {
-        self.lines.iter().enumerate().map(|(i, l)| (i + 1, l.as_str()))
+        self.lines
+            .iter()
+            .enumerate()
+            .map(|(i, l)| (i + 1, l.as_str()))
     }
 
     /// Whether it is code that ships, and not a test, bench or example.
@@ -33,7 +36,10 @@ impl File {
 }
 
 pub fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").canonicalize().expect("the root")
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("../..")
+        .canonicalize()
+        .expect("the root")
 }
 
 pub fn read(path: &str) -> String {
@@ -62,8 +68,15 @@ fn gather(folder: &Path, root: &Path, endings: &[&str], found: &mut Vec<File>) {
             }
         } else if endings.iter().any(|e| name.ends_with(&format!(".{e}"))) {
             let text = fs::read_to_string(&path).unwrap_or_default();
-            let path = path.strip_prefix(root).unwrap_or(&path).to_string_lossy().into_owned();
-            found.push(File { path, lines: text.lines().map(str::to_owned).collect() });
+            let path = path
+                .strip_prefix(root)
+                .unwrap_or(&path)
+                .to_string_lossy()
+                .into_owned();
+            found.push(File {
+                path,
+                lines: text.lines().map(str::to_owned).collect(),
+            });
         }
     }
 }
@@ -101,7 +114,10 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("drawing", &["design"]),
     ("papers", &["drawing"]),
     ("workbench", &["drawing", "papers", "records"]),
-    ("steamwright", &["workbench", "papers", "drawing", "records", "design"]),
+    (
+        "steamwright",
+        &["workbench", "papers", "drawing", "records", "design"],
+    ),
 ];
 
 /// Everything below a crate; `None` for a name that is not a crate of ours.
@@ -138,7 +154,8 @@ pub fn has_number(line: &str, number: &str) -> bool {
     line.match_indices(number).any(|(at, _)| {
         let before = line[..at].chars().next_back();
         let after = line[at + number.len()..].chars().next();
-        let glued = |c: Option<char>| c.is_some_and(|c| c.is_ascii_alphanumeric() || c == '.' || c == '_');
+        let glued =
+            |c: Option<char>| c.is_some_and(|c| c.is_ascii_alphanumeric() || c == '.' || c == '_');
         let tail_digits = number.starts_with("6894") || number.starts_with("6_894");
         !glued(before) && (tail_digits || !glued(after))
     })

@@ -5,6 +5,8 @@
 //! says what it gives and takes, its limits and its source. Every family lists its cards in
 //! `CARDS`; [`register`] gathers them. This crate never sees a plan.
 
+mod located;
+
 pub mod bed;
 pub mod coil;
 pub mod draught;
@@ -12,7 +14,10 @@ pub mod engine;
 pub mod fuel;
 pub mod gas;
 pub mod heat;
+pub mod reference;
 pub mod register;
 pub mod sources;
 pub mod steam;
 pub mod vessel;
+
+pub use located::{Fault, Wrong};

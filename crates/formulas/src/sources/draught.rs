@@ -2,6 +2,20 @@
 
 use reckoning::{Seen, Source};
 
+/// The works of this field.
+pub(super) static SOURCES: &[&Source] = &[
+    &ENTRAINMENT_1961,
+    &STEAM_ENGINES_1911,
+    &NAPIER_RULE,
+    &STEAM_GENERATION_35,
+    &COIL_CRITICAL_1967,
+    &COIL_LAMINAR_1929,
+    &COIL_TURBULENT_1959,
+    &COIL_LAMINAR_HEAT_1981,
+    &COIL_TURBULENT_HEAT_1997,
+    &CROSSFLOW_1977,
+];
+
 /// Entrainment of a round turbulent jet.
 pub static ENTRAINMENT_1961: Source = Source {
     key: "jet-entrainment-1961",

@@ -2,6 +2,22 @@
 
 use reckoning::{Seen, Source};
 
+/// The works of this field.
+pub(super) static SOURCES: &[&Source] = &[
+    &EN_13445_3,
+    &ASME_VIII_1,
+    &ASME_VIII_2,
+    &NBIC_2,
+    &EN_12953_3,
+    &BS_2790,
+    &IBR_1950,
+    &STRESS_FORMULAS_7,
+    &ELASTIC_STABILITY,
+    &COPPER_TUBE_HANDBOOK,
+    &DESIGN_OF_MACHINE_ELEMENTS,
+    &STRENGTH_OF_MATERIALS_2,
+];
+
 /// Unfired pressure vessels, design.
 pub static EN_13445_3: Source = Source {
     key: "en-13445-3-2021",

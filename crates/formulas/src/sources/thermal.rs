@@ -2,6 +2,23 @@
 
 use reckoning::{Seen, Source};
 
+/// The works of this field.
+pub(super) static SOURCES: &[&Source] = &[
+    &FUEL_81_HHV,
+    &ISO_1928,
+    &ATOMIC_WEIGHTS,
+    &NASA_TP_2002_211556,
+    &NASA_TM_4647,
+    &JCP_18_VISCOSITY,
+    &MOLPHYS_12_CONDUCTIVITY,
+    &CODATA_2018,
+    &CEP_48_PACKED_COLUMNS,
+    &COMBUSTION_FLAME_19,
+    &RADIATIVE_TRANSFER,
+    &HEAT_ATLAS_2010,
+    &IJHMT_63_TUBES,
+];
+
 /// Higher heating value from elementary analysis.
 pub static FUEL_81_HHV: Source = Source {
     key: "fuel-81-hhv-2002",

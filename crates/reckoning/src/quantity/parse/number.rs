@@ -56,7 +56,7 @@ pub(super) fn read(text: &str) -> Result<(Number, &str), NoNumber<'_>> {
     if let Form::Fraction { denominator: 0 } = number.form {
         return Err(NoNumber::OverNothing);
     }
-    let after_comma = rest.strip_prefix(',').unwrap_or_default();
+    let after_comma = rest.strip_prefix(',').unwrap_or("");
     if after_comma.starts_with(|c: char| c.is_ascii_digit()) {
         return Err(NoNumber::Comma {
             before: &text[..text.len() - rest.len()],

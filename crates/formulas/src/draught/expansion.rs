@@ -5,7 +5,7 @@
 //! which the coefficient of the nozzle carries.
 
 use reckoning::formula::{Law, Limit, Spread};
-use reckoning::quantity::{BAR_ABSOLUTE, KG_PER_M2_S, KJ_PER_KG, M_PER_S};
+use reckoning::quantity::{BAR_ABSOLUTE, KG_PER_M2_S, KG_PER_M3, KJ_PER_KG, M_PER_S};
 use reckoning::{Card, Cite, Refused, Symbol, symbol};
 
 use crate::sources::DERIVED;
@@ -20,6 +20,8 @@ pub struct Expansion {
     pub throat_pa: f64,
     /// Speed when expanded to the back pressure, m/s.
     pub speed_m_s: f64,
+    /// Density when expanded to the back pressure, kg/m³.
+    pub density_kg_m3: f64,
 }
 
 /// Expands steam of `p_0` (Pa absolute) and `h_0` (J/kg) to `p_b` (Pa absolute).
@@ -34,12 +36,14 @@ pub fn expansion(p_0: f64, h_0: f64, p_b: f64) -> Result<Expansion, OutOfRange> 
         Ok((end.rho * u, u))
     };
     let (flux_back, speed) = stream(p_b)?;
+    let density = at_ps(p_b, s)?.rho;
     let (throat, flux) = greatest(|p| Ok(stream(p)?.0), p_b, p_0)?;
     let chokes = flux > flux_back;
     Ok(Expansion {
         flux_kg_m2_s: if chokes { flux } else { flux_back },
         throat_pa: if chokes { throat } else { p_b },
         speed_m_s: speed,
+        density_kg_m3: density,
     })
 }
 
@@ -134,4 +138,16 @@ pub static STEAM_SPEED: Card = Card {
     spread: Spread::Percent(3.0),
     cite: CITE,
     eval: |v| Ok(worked("draught.steam-speed", v)?.speed_m_s),
+};
+
+/// Density of steam after expansion to the pressure behind the nozzle.
+pub static STEAM_JET_DENSITY: Card = Card {
+    id: "draught.steam-jet-density",
+    law: Law::Words("the density at p_b and the entropy before the nozzle"),
+    gives: symbol("rho_s", &KG_PER_M3, "density of the expanded steam"),
+    takes: TAKES,
+    limits: LIMITS,
+    spread: Spread::Percent(3.0),
+    cite: CITE,
+    eval: |v| Ok(worked("draught.steam-jet-density", v)?.density_kg_m3),
 };

@@ -279,27 +279,65 @@ pub static ENTRAINMENT_SHARE: Card = Card {
     eval: |v| Ok(entrainment_share(v[0], v[1], v[2], v[3], v[4])),
 };
 
+/// Mixing factor of two jets in one chimney, weighted by momentum; each entry is momentum,
+/// mixing factor and share of the mixing. A jet that is shut off has no momentum.
+#[must_use]
+pub fn joint_mixing(first: [f64; 3], second: [f64; 3]) -> f64 {
+    let [j_1, x_1, s_1] = first;
+    let [j_2, x_2, s_2] = second;
+    (j_1 * x_1 * s_1 + j_2 * x_2 * s_2) / (j_1 + j_2)
+}
+
+/// Card of [`joint_mixing`].
+pub static JOINT_MIXING: Card = Card {
+    id: "draught.joint-mixing",
+    law: Law::Closed("x_m = (J_1 * x_1 * s_1 + J_2 * x_2 * s_2) / (J_1 + J_2)"),
+    gives: symbol("x_m", &ONE, "mixing factor of all jets"),
+    takes: &[
+        symbol("J_1", &NEWTON, "momentum of the exhaust jet"),
+        symbol("x_1", &ONE, "mixing factor of nozzle and chimney"),
+        symbol(
+            "s_1",
+            &ONE,
+            "share of the exhaust's mixing that the distance allows",
+        ),
+        symbol("J_2", &NEWTON, "momentum of the blower's jets"),
+        symbol("x_2", &ONE, "mixing factor of blower and chimney"),
+        symbol(
+            "s_2",
+            &ONE,
+            "share of the blower's mixing that the distance allows",
+        ),
+    ],
+    limits: &[Limit::within("x_m", 0.2, 1.0)],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &DERIVED,
+        place: "mean weighted by momentum",
+    },
+    eval: |v| Ok(joint_mixing([v[0], v[1], v[2]], [v[3], v[4], v[5]])),
+};
+
 /// What is left of the pressure after mixing and alignment.
 #[must_use]
-pub fn net_blast(x_c: f64, s: f64, dp: f64) -> f64 {
-    x_c * s * dp
+pub fn net_blast(x_m: f64, dp: f64) -> f64 {
+    x_m * dp
 }
 
 /// Card of [`net_blast`].
 pub static NET_BLAST: Card = Card {
     id: "draught.net-blast",
-    law: Law::Closed("dp_n = x_c * s * dp"),
+    law: Law::Closed("dp_n = x_m * dp"),
     gives: symbol("dp_n", &PA, "draught of the jets"),
     takes: &[
-        symbol("x_c", &ONE, "mixing factor of nozzle and chimney"),
-        symbol("s", &ONE, "share of the mixing that the distance allows"),
+        symbol("x_m", &ONE, "mixing factor of all jets"),
         symbol("dp", &PA, "pressure that the jets raise"),
     ],
-    limits: &[Limit::within("x_c", 0.2, 1.0)],
+    limits: &[],
     spread: Spread::Unstated,
     cite: Cite {
         source: &DERIVED,
         place: "definition of the mixing factor",
     },
-    eval: |v| Ok(net_blast(v[0], v[1], v[2])),
+    eval: |v| Ok(net_blast(v[0], v[1])),
 };

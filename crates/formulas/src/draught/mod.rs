@@ -11,11 +11,13 @@ mod jet_pump;
 mod nozzle;
 mod openings;
 
-pub use expansion::{Expansion, STEAM_FLUX, STEAM_SPEED, STEAM_THROAT_PRESSURE, expansion};
+pub use expansion::{
+    Expansion, STEAM_FLUX, STEAM_JET_DENSITY, STEAM_SPEED, STEAM_THROAT_PRESSURE, expansion,
+};
 pub use jet_pump::{
-    ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JetPump, MIXED_DENSITY, MIXED_SPEED,
-    MIXED_TEMPERATURE, Mixing, NET_BLAST, entrainment_share, gas_inlet_speed, jet_pump,
-    mixed_density, mixed_speed, mixed_temperature, net_blast,
+    ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JOINT_MIXING, JetPump, MIXED_DENSITY,
+    MIXED_SPEED, MIXED_TEMPERATURE, Mixing, NET_BLAST, entrainment_share, gas_inlet_speed,
+    jet_pump, joint_mixing, mixed_density, mixed_speed, mixed_temperature, net_blast,
 };
 pub use nozzle::{BLAST_BACK_PRESSURE, BLAST_SPEED, blast_back_pressure, blast_speed};
 pub use openings::{BUOYANCY, ORIFICE_FLOW, buoyancy, orifice_flow};
@@ -34,8 +36,10 @@ pub static CARDS: &[&Card] = &[
     &MIXED_SPEED,
     &JET_PUMP,
     &ENTRAINMENT_SHARE,
+    &JOINT_MIXING,
     &NET_BLAST,
     &STEAM_FLUX,
     &STEAM_THROAT_PRESSURE,
     &STEAM_SPEED,
+    &STEAM_JET_DENSITY,
 ];

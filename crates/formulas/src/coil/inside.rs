@@ -47,7 +47,7 @@ pub fn laminar_friction(re: f64, s: f64) -> f64 {
     if de <= 11.6 {
         straight
     } else {
-        straight / (1.0 - (1.0 - (11.6 / de).powf(0.45)).powf(2.22))
+        straight / (1.0 - (1.0 - (11.6 / de).powf(0.45)).powf(1.0 / 0.45))
     }
 }
 
@@ -56,7 +56,7 @@ pub static LAMINAR_FRICTION: Card = Card {
     id: "coil.laminar-friction",
     law: Law::Closed(
         "De = Re * sqrt(s); \
-         f = 64 / Re / cases(De <= 11.6, 1, 1 - (1 - (11.6 / De)^0.45)^2.22)",
+         f = 64 / Re / cases(De <= 11.6, 1, 1 - (1 - (11.6 / De)^0.45)^(1 / 0.45))",
     ),
     gives: symbol("f", &ONE, "friction factor, Darcy form"),
     takes: &[RE, RATIO],

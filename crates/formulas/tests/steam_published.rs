@@ -1,7 +1,8 @@
 //! The equations of water and steam against the verification tables of their releases.
 //!
-//! IAPWS R7-97(2012), R12-08 and R15-11, all printed values from memory. Tolerance: half a unit
-//! of the last printed figure, nine figures unless said otherwise.
+//! IAPWS R7-97(2012), R12-08 and R15-11; table 18 of R7-97 was read in a reproduction of its text,
+//! the other printed values are from memory. Tolerance: half a unit of the last printed figure,
+//! nine figures unless said otherwise.
 
 use formulas::steam::{
     Point, backward_ph, backward_ps, conductivity, metastable, region1, region2, saturation,
@@ -10,6 +11,9 @@ use formulas::steam::{
 
 /// Half a unit of the ninth figure, relative, at its worst (a leading 1).
 const NINE_FIGURES: f64 = 5e-9;
+
+/// A backward equation with its rows of p (MPa), h or s (kJ), T (K).
+type Backward = (fn(f64, f64) -> f64, [[f64; 3]; 3]);
 
 #[track_caller]
 fn agrees(found: f64, printed: f64, relative: f64) {
@@ -141,7 +145,7 @@ fn published_metastable_table_18() {
 
 #[test]
 fn published_backward_tables_7_9_24_29() {
-    let ph: [(fn(f64, f64) -> f64, [[f64; 3]; 3]); 4] = [
+    let ph: [Backward; 4] = [
         (
             backward_ph::liquid,
             [
@@ -175,7 +179,7 @@ fn published_backward_tables_7_9_24_29() {
             ],
         ),
     ];
-    let ps: [(fn(f64, f64) -> f64, [[f64; 3]; 3]); 4] = [
+    let ps: [Backward; 4] = [
         (
             backward_ps::liquid,
             [

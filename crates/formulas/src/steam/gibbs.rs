@@ -83,6 +83,22 @@ impl Point {
         }
     }
 
+    /// The point at the same pressure and a temperature higher by so little that the second
+    /// derivatives do not matter: what is left of it after a Newton step.
+    pub(super) fn warmer_by(&self, little_k: f64) -> Self {
+        let v = self.v + self.dv_dt_p * little_k;
+        let h = self.h + self.cp * little_k;
+        Self {
+            t_k: self.t_k + little_k,
+            v,
+            rho: 1.0 / v,
+            h,
+            u: h - self.p_pa * v,
+            s: self.s + self.cp / self.t_k * little_k,
+            ..*self
+        }
+    }
+
     /// (∂ρ/∂h) at constant pressure, kg²/(m³ J).
     #[must_use]
     pub fn drho_dh_p(&self) -> f64 {

@@ -114,21 +114,25 @@ fn at<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
 
 fn liquid<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
     let first = region1::point(p_pa, S::first_liquid(p_pa, value));
-    let point = region1::point(p_pa, polished::<S>(&first, value));
-    Ok(State::single(Phase::Liquid, served::<S>(&point, value)?))
+    let second = region1::point(p_pa, first.t_k + short_of::<S>(&first, value));
+    settled::<S>(Phase::Liquid, &second, value)
 }
 
 fn steam<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
     let first = region2::point(p_pa, S::first_steam(p_pa, value));
-    let point = region2::point(p_pa, polished::<S>(&first, value));
-    Ok(State::single(
-        Phase::Superheated,
-        served::<S>(&point, value)?,
-    ))
+    let second = region2::point(p_pa, first.t_k + short_of::<S>(&first, value));
+    settled::<S>(Phase::Superheated, &second, value)
 }
 
-fn polished<S: Second>(first: &Point, value: f64) -> f64 {
-    first.t_k + (value - S::of(first)) / S::by_t(first)
+/// How much the point is too cold for the value, K, to first order.
+fn short_of<S: Second>(point: &Point, value: f64) -> f64 {
+    (value - S::of(point)) / S::by_t(point)
+}
+
+/// After the step less than 10 µK is left, which is taken away to first order.
+fn settled<S: Second>(phase: Phase, point: &Point, value: f64) -> Result<State, OutOfRange> {
+    let point = point.warmer_by(short_of::<S>(point, value));
+    Ok(State::single(phase, served::<S>(&point, value)?))
 }
 
 /// Refuses a state beyond 0 or 800 °C. A state on the very limit may settle beyond it by rounding,

@@ -149,3 +149,14 @@ pub static STRENGTH_OF_MATERIALS_2: Source = Source {
     identifier: "",
     seen: Seen::Read,
 };
+
+/// Rules for small fast ships, with copper pipe.
+pub static SPECIAL_SERVICE_CRAFT: Source = Source {
+    key: "special-service-craft",
+    title: "Rules for the classification of special service craft",
+    edition: "",
+    year: 0,
+    publisher: "classification society",
+    identifier: "",
+    seen: Seen::Read,
+};

@@ -3,6 +3,8 @@
 //!
 //! Thicknesses are the least left after tolerance, forming and corrosion; pressures are gauge.
 
+pub mod allow;
+pub mod floor;
 pub mod furnace;
 pub mod ligament;
 pub mod lower_bound;
@@ -11,6 +13,7 @@ pub mod oval;
 pub mod plate_disc;
 pub mod plate_stayed;
 pub mod pressure_area;
+pub mod ring;
 pub mod shell;
 pub mod shell_buckling;
 pub mod stay;

@@ -5,8 +5,8 @@
 //! openings, which was made for large shells.
 
 use super::positive;
-use crate::sources::ASME_VIII_1;
-use reckoning::quantity::{MM, MM2, MPA, ONE};
+use crate::sources::{ASME_VIII_1, DERIVED};
+use reckoning::quantity::{MM, MM2, MPA, MPA_GAUGE, ONE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
@@ -17,6 +17,10 @@ pub static CARDS: &[&Card] = &[
     &AREA_OUTWARD,
     &AREA_INWARD,
     &TIE_SHEAR,
+    &BUSH_WALL,
+    &BUSH_NEED,
+    &STRENGTH,
+    &PROVIDED,
 ];
 
 const NO_HOLE: &str = "there must be an opening and a wall that pressure asks";
@@ -210,4 +214,123 @@ pub static TIE_SHEAR: Card = Card {
         let shear = tie_shear(v[0], v[1], v[2], v[3]);
         positive(shear, TIE_SHEAR.id, ("t", v[3]), NO_HOLE)
     },
+};
+
+/// Wall of a bush; see [`BUSH_WALL`].
+#[must_use]
+pub fn bush_wall(d_b_mm: f64, d_mm: f64) -> f64 {
+    (d_b_mm - d_mm) / 2.0
+}
+
+/// Wall of a bush.
+pub static BUSH_WALL: Card = Card {
+    id: "opening.bush-wall",
+    law: Law::Closed("t_n = (d_b - d) / 2"),
+    gives: symbol("t_n", &MM, "wall of the bush"),
+    takes: &[
+        symbol("d_b", &MM, "outside diameter of the bush"),
+        symbol("d", &MM, "bore, over the threads"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "section of a bush",
+    },
+    eval: |v| {
+        positive(
+            bush_wall(v[0], v[1]),
+            BUSH_WALL.id,
+            ("d_b", v[0]),
+            "the bush has no wall",
+        )
+    },
+};
+
+/// Bush wall that pressure asks; see [`BUSH_NEED`].
+#[must_use]
+pub fn bush_need(p_mpa: f64, d_mm: f64, s_mpa: f64) -> f64 {
+    p_mpa * d_mm / 2.0 / (s_mpa - 0.6 * p_mpa)
+}
+
+/// Wall that pressure asks of a bush.
+pub static BUSH_NEED: Card = Card {
+    id: "opening.bush-need",
+    law: Law::Closed("t_rn = P * d / 2 / (S - 0.6 * P)"),
+    gives: symbol("t_rn", &MM, "bush wall that pressure asks"),
+    takes: &[
+        symbol("P", &MPA_GAUGE, "design pressure, gauge"),
+        symbol("d", &MM, "bore, over the threads"),
+        symbol("S", &MPA, "allowable stress of the bush"),
+    ],
+    limits: &[Limit::at_most("P / S", 0.385)],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "UG-27(c)(1), for the neck of an opening",
+    },
+    eval: |v| {
+        positive(
+            bush_need(v[0], v[1], v[2]),
+            BUSH_NEED.id,
+            ("P", v[0]),
+            "the pressure is more than any wall of this stress can hold",
+        )
+    },
+};
+
+/// Strength of bush over shell; see [`STRENGTH`].
+#[must_use]
+pub fn strength(s_b_mpa: f64, s_mpa: f64) -> f64 {
+    (s_b_mpa / s_mpa).min(1.0)
+}
+
+/// Strength of the bush over that of the shell, at most 1.
+pub static STRENGTH: Card = Card {
+    id: "opening.strength",
+    law: Law::Closed("f_r = min(S_b / S, 1)"),
+    gives: symbol("f_r", &ONE, "strength of bush over shell, at most 1"),
+    takes: &[
+        symbol("S_b", &MPA, "allowable stress of the bush"),
+        symbol("S", &MPA, "allowable stress of the shell"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "UG-37(a), fr",
+    },
+    eval: |v| {
+        positive(
+            strength(v[0], v[1]),
+            STRENGTH.id,
+            ("S_b", v[0]),
+            "there must be a stress",
+        )
+    },
+};
+
+/// Area to spare; see [`PROVIDED`].
+#[must_use]
+pub fn provided(a_1_mm2: f64, a_2_mm2: f64, a_3_mm2: f64) -> f64 {
+    a_1_mm2 + a_2_mm2 + a_3_mm2
+}
+
+/// Area to spare at an opening.
+pub static PROVIDED: Card = Card {
+    id: "opening.provided",
+    law: Law::Closed("A_s = A_1 + A_2 + A_3"),
+    gives: symbol("A_s", &MM2, "area to spare"),
+    takes: &[
+        symbol("A_1", &MM2, "in the shell"),
+        symbol("A_2", &MM2, "in the bush outside"),
+        symbol("A_3", &MM2, "in the bush inside"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "UG-37.1",
+    },
+    eval: |v| Ok(provided(v[0], v[1], v[2])),
 };

@@ -9,7 +9,7 @@ use reckoning::quantity::{MM, MPA, MPA_GAUGE, ONE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&WALL, &PRESSURE, &OBLONG, &FIELD_PITCH];
+pub static CARDS: &[&Card] = &[&WALL, &PRESSURE, &OBLONG, &FIELD_PITCH, &LIGAMENT];
 
 const NO_PLATE: &str = "there must be a plate, a pitch and a stress";
 
@@ -149,5 +149,36 @@ pub static FIELD_PITCH: Card = Card {
     eval: |v| {
         let p = field_pitch(v[0], v[1]);
         positive(p, FIELD_PITCH.id, ("d_c", v[0]), NO_PLATE)
+    },
+};
+
+/// Plate left between two holes; see [`LIGAMENT`].
+#[must_use]
+pub fn ligament(p_mm: f64, d_mm: f64) -> f64 {
+    p_mm - d_mm
+}
+
+/// Plate left between two holes.
+pub static LIGAMENT: Card = Card {
+    id: "plate.ligament",
+    law: Law::Closed("b = p - d"),
+    gives: symbol("b", &MM, "plate left between two holes"),
+    takes: &[
+        symbol("p", &MM, "pitch of the holes"),
+        symbol("d", &MM, "diameter of the holes"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "distance of centres less a hole",
+    },
+    eval: |v| {
+        positive(
+            ligament(v[0], v[1]),
+            LIGAMENT.id,
+            ("p", v[0]),
+            "the holes run into each other",
+        )
     },
 };

@@ -9,7 +9,15 @@ use reckoning::quantity::{MM, MM2, MPA, MPA_GAUGE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&SHELL_LENGTH, &BUSH_LENGTH, &PRESSURE];
+pub static CARDS: &[&Card] = &[
+    &SHELL_LENGTH,
+    &BUSH_LENGTH,
+    &SHELL_METAL,
+    &BUSH_METAL,
+    &SHELL_PRESSURE,
+    &BUSH_PRESSURE,
+    &PRESSURE,
+];
 
 /// Length of shell that helps; see [`SHELL_LENGTH`].
 #[must_use]
@@ -65,6 +73,136 @@ pub static BUSH_LENGTH: Card = Card {
             length,
             BUSH_LENGTH.id,
             ("e_b", v[1]),
+            "there must be a wall",
+        )
+    },
+};
+
+/// Metal of the shell; see [`SHELL_METAL`].
+#[must_use]
+pub fn shell_metal(l_so_mm: f64, e_mm: f64) -> f64 {
+    l_so_mm * e_mm
+}
+
+/// Metal of the shell within its length.
+pub static SHELL_METAL: Card = Card {
+    id: "pressure-area.shell-metal",
+    law: Law::Closed("A_fs = l_so * e"),
+    gives: symbol("A_fs", &MM2, "metal of the shell within its length"),
+    takes: &[
+        symbol("l_so", &MM, "length of shell that helps"),
+        symbol("e", &MM, "wall of the shell"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "9.5.2",
+    },
+    eval: |v| {
+        positive(
+            shell_metal(v[0], v[1]),
+            SHELL_METAL.id,
+            ("e", v[1]),
+            "there must be a wall",
+        )
+    },
+};
+
+/// Metal of the bush; see [`BUSH_METAL`].
+#[must_use]
+pub fn bush_metal(e_b_mm: f64, e_mm: f64, l_bo_mm: f64, h_out_mm: f64, h_in_mm: f64) -> f64 {
+    e_b_mm * (e_mm + h_out_mm.min(l_bo_mm) + h_in_mm.min(0.5 * l_bo_mm))
+}
+
+/// Metal of a bush set through the shell, within its length outside and half of it inside.
+pub static BUSH_METAL: Card = Card {
+    id: "pressure-area.bush-metal",
+    law: Law::Closed("A_fb = e_b * (e + min(h_out, l_bo) + min(h_in, 0.5 * l_bo))"),
+    gives: symbol("A_fb", &MM2, "metal of the bush within its length"),
+    takes: &[
+        symbol("e_b", &MM, "wall of the bush"),
+        symbol("e", &MM, "wall of the shell"),
+        symbol("l_bo", &MM, "length of bush that helps"),
+        symbol("h_out", &MM, "how far the bush stands out"),
+        symbol("h_in", &MM, "how far the bush stands in"),
+    ],
+    limits: &[],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "9.5.2, nozzle set through",
+    },
+    eval: |v| {
+        positive(
+            bush_metal(v[0], v[1], v[2], v[3], v[4]),
+            BUSH_METAL.id,
+            ("e_b", v[0]),
+            "there must be a wall",
+        )
+    },
+};
+
+/// Pressure area of the shell; see [`SHELL_PRESSURE`].
+#[must_use]
+pub fn shell_pressure(r_is_mm: f64, l_so_mm: f64, d_eb_mm: f64) -> f64 {
+    r_is_mm * (l_so_mm + d_eb_mm / 2.0)
+}
+
+/// Pressure area of the shell, to the middle of the bush.
+pub static SHELL_PRESSURE: Card = Card {
+    id: "pressure-area.shell-pressure",
+    law: Law::Closed("A_ps = r_is * (l_so + d_eb / 2)"),
+    gives: symbol("A_ps", &MM2, "pressure area of the shell"),
+    takes: &[
+        symbol("r_is", &MM, "inside radius of the shell"),
+        symbol("l_so", &MM, "length of shell that helps"),
+        symbol("d_eb", &MM, "outside diameter of the bush"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "9.5.2",
+    },
+    eval: |v| {
+        positive(
+            shell_pressure(v[0], v[1], v[2]),
+            SHELL_PRESSURE.id,
+            ("r_is", v[0]),
+            "there must be a wall",
+        )
+    },
+};
+
+/// Pressure area of the bush; see [`BUSH_PRESSURE`].
+#[must_use]
+pub fn bush_pressure(d_ib_mm: f64, e_mm: f64, l_bo_mm: f64, h_out_mm: f64) -> f64 {
+    d_ib_mm / 2.0 * (e_mm + h_out_mm.min(l_bo_mm))
+}
+
+/// Pressure area of the bush through the shell and outside.
+pub static BUSH_PRESSURE: Card = Card {
+    id: "pressure-area.bush-pressure",
+    law: Law::Closed("A_pb = d_ib / 2 * (e + min(h_out, l_bo))"),
+    gives: symbol("A_pb", &MM2, "pressure area of the bush"),
+    takes: &[
+        symbol("d_ib", &MM, "bore of the bush"),
+        symbol("e", &MM, "wall of the shell"),
+        symbol("l_bo", &MM, "length of bush that helps"),
+        symbol("h_out", &MM, "how far the bush stands out"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "9.5.2",
+    },
+    eval: |v| {
+        positive(
+            bush_pressure(v[0], v[1], v[2], v[3]),
+            BUSH_PRESSURE.id,
+            ("d_ib", v[0]),
             "there must be a wall",
         )
     },

@@ -1,0 +1,190 @@
+//! Works on threads, drills, cutting and truth between settings.
+
+use reckoning::{Seen, Source};
+
+/// The metric thread form.
+pub static ISO_68_1: Source = Source {
+    key: "iso-68-1-1998",
+    title: "ISO general purpose screw threads, basic profile, part 1: metric screw threads",
+    edition: "first",
+    year: 1998,
+    publisher: "ISO",
+    identifier: "ISO 68-1",
+    seen: Seen::FromMemory,
+};
+
+/// The metric thread sizes.
+pub static ISO_261: Source = Source {
+    key: "iso-261-1998",
+    title: "ISO general purpose metric screw threads, general plan",
+    edition: "second",
+    year: 1998,
+    publisher: "ISO",
+    identifier: "ISO 261",
+    seen: Seen::FromMemory,
+};
+
+/// The stress area of a metric thread.
+pub static ISO_898_1: Source = Source {
+    key: "iso-898-1-2013",
+    title: "Mechanical properties of fasteners made of carbon steel and alloy steel, part 1",
+    edition: "fifth",
+    year: 2013,
+    publisher: "ISO",
+    identifier: "ISO 898-1",
+    seen: Seen::FromMemory,
+};
+
+/// The lead of taps.
+pub static ISO_529: Source = Source {
+    key: "iso-529-1993",
+    title: "Short machine taps and hand taps",
+    edition: "second",
+    year: 1993,
+    publisher: "ISO",
+    identifier: "ISO 529",
+    seen: Seen::FromMemory,
+};
+
+/// The Whitworth thread form and its series.
+pub static BS_84: Source = Source {
+    key: "bs-84-2007",
+    title: "Parallel screw threads of Whitworth form: requirements",
+    edition: "",
+    year: 2007,
+    publisher: "BSI",
+    identifier: "BS 84",
+    seen: Seen::FromMemory,
+};
+
+/// A chart of the coarse and fine Whitworth threads with their drills.
+pub static WHITWORTH_CHART: Source = Source {
+    key: "whitworth-chart",
+    title: "chart of BSW and BSF threads of a vintage engine club: diameter, core, effective, drills",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// The British Association threads.
+pub static BA_PAGES: Source = Source {
+    key: "ba-thread-pages",
+    title: "public data pages of the British Association (BA) threads, to BS 93",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "BS 93",
+    seen: Seen::Read,
+};
+
+/// The constant pitch threads of model work, with the drills used for them.
+pub static MODEL_THREADS: Source = Source {
+    key: "model-thread-page",
+    title: "thread page of a live-steam society: tapping drills for 32 and 40 threads an inch and BA",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// The constant pitch series of model work, as remembered.
+pub static MODEL_SERIES: Source = Source {
+    key: "model-thread-series",
+    title: "constant pitch threads of Whitworth form in model engineering",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Parallel pipe threads.
+pub static POCKET_BOOK: Source = Source {
+    key: "mechanical-pocket-book",
+    title: "Mechanical Engineer's Pocket Book",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Parallel pipe threads beyond the three sizes that were read.
+pub static ISO_228_1: Source = Source {
+    key: "iso-228-1-2000",
+    title: "Pipe threads where pressure-tight joints are not made on the threads, part 1",
+    edition: "fourth",
+    year: 2000,
+    publisher: "ISO",
+    identifier: "ISO 228-1",
+    seen: Seen::FromMemory,
+};
+
+/// Percentage of thread for a tapping drill.
+pub static MACHINERYS_HANDBOOK_31: Source = Source {
+    key: "machinerys-handbook-31",
+    title: "Machinery's Handbook",
+    edition: "31st",
+    year: 2020,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Length of engagement; met as a quotation only, so it is not marked as read.
+pub static MACHINERYS_HANDBOOK_24: Source = Source {
+    key: "machinerys-handbook-24",
+    title: "Machinery's Handbook (as quoted elsewhere)",
+    edition: "24th",
+    year: 1992,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Roots and 75 % drills of unified threads.
+pub static DRILL_TAP_CHART: Source = Source {
+    key: "drill-tap-chart",
+    title: "public drill and tap chart with root diameters, 75 % and 50 % drills",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Speeds of drilling and turning.
+pub static NAVEDTRA_14345: Source = Source {
+    key: "navedtra-14345",
+    title: "Rate training manual, machinery repairman: drilling speeds and feeds, page 93",
+    edition: "",
+    year: 0,
+    publisher: "US Navy",
+    identifier: "NAVEDTRA 14345",
+    seen: Seen::Read,
+};
+
+/// Cutting forces by metal.
+pub static DATA_HANDBOOK: Source = Source {
+    key: "mechanical-data-handbook",
+    title: "Mechanical Engineer's Data Handbook",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// The zone of a coaxiality tolerance.
+pub static ISO_1101: Source = Source {
+    key: "iso-1101-2017",
+    title: "Geometrical product specifications: geometrical tolerancing",
+    edition: "fourth",
+    year: 2017,
+    publisher: "ISO",
+    identifier: "ISO 1101",
+    seen: Seen::FromMemory,
+};

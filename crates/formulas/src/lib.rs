@@ -9,6 +9,7 @@ mod located;
 
 pub mod bed;
 pub mod coil;
+pub mod cutting;
 pub mod draught;
 pub mod engine;
 pub mod fuel;
@@ -18,6 +19,7 @@ pub mod reference;
 pub mod register;
 pub mod sources;
 pub mod steam;
+pub mod thread;
 pub mod vessel;
 
 pub use located::{Fault, Wrong};

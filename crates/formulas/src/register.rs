@@ -4,6 +4,8 @@ use reckoning::Card;
 
 /// The families, one line each.
 pub static FAMILIES: &[&[&Card]] = &[
+    crate::thread::CARDS,
+    crate::cutting::CARDS,
     crate::draught::CARDS,
     crate::engine::CARDS,
     crate::coil::CARDS,

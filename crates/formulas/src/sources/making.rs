@@ -2,6 +2,28 @@
 
 use reckoning::{Seen, Source};
 
+/// The works of this field.
+pub(super) static SOURCES: &[&Source] = &[
+    &ISO_68_1,
+    &ISO_261,
+    &ISO_724,
+    &ISO_898_1,
+    &ISO_529,
+    &BS_84,
+    &WHITWORTH_CHART,
+    &BA_PAGES,
+    &MODEL_THREADS,
+    &MODEL_SERIES,
+    &POCKET_BOOK,
+    &ISO_228_1,
+    &MACHINERYS_HANDBOOK_31,
+    &MACHINERYS_HANDBOOK_24,
+    &DRILL_TAP_CHART,
+    &NAVEDTRA_14345,
+    &DATA_HANDBOOK,
+    &ISO_1101,
+];
+
 /// The metric thread form.
 pub static ISO_68_1: Source = Source {
     key: "iso-68-1-1998",
@@ -21,6 +43,17 @@ pub static ISO_261: Source = Source {
     year: 1998,
     publisher: "ISO",
     identifier: "ISO 261",
+    seen: Seen::FromMemory,
+};
+
+/// The effective and minor diameters of metric threads.
+pub static ISO_724: Source = Source {
+    key: "iso-724-1993",
+    title: "ISO general purpose metric screw threads, basic dimensions",
+    edition: "second",
+    year: 1993,
+    publisher: "ISO",
+    identifier: "ISO 724",
     seen: Seen::FromMemory,
 };
 

@@ -5,10 +5,12 @@
 //! finds a source that is in no list.
 
 mod draught;
+mod making;
 mod strength;
 pub mod thermal;
 
 pub use draught::*;
+pub use making::*;
 pub use reckoning::quantity::drill::{BIRMINGHAM_GAUGE, BS_3737_1964, NUMBER_AND_LETTER_DRILLS};
 pub use reckoning::source::{COMMON_PRACTICE, DERIVED, Source};
 pub use strength::*;
@@ -18,6 +20,7 @@ pub use thermal::*;
 pub static FIELDS: &[&[&Source]] = &[
     COMMON,
     draught::SOURCES,
+    making::SOURCES,
     strength::SOURCES,
     thermal::SOURCES,
 ];

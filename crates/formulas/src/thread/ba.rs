@@ -42,7 +42,11 @@ pub fn ba_core(d_mm: f64, p_mm: f64) -> f64 {
 pub static BA_CORE: Card = Card {
     id: "thread.ba-core",
     law: Law::Closed("d_r = D - 1.2 * P"),
-    gives: symbol("d_r", &MM, "core diameter of a BA thread, internal and external"),
+    gives: symbol(
+        "d_r",
+        &MM,
+        "core diameter of a BA thread, internal and external",
+    ),
     takes: &[
         symbol("D", &MM, "major diameter"),
         symbol("P", &MM, "pitch"),

@@ -66,7 +66,11 @@ pub fn metric_internal_minor(d_mm: f64, p_mm: f64) -> f64 {
 pub static METRIC_INTERNAL_MINOR: Card = Card {
     id: "thread.metric-internal-minor",
     law: Law::Closed("d_i = D - 1.082532 * P"),
-    gives: symbol("d_i", &MM, "basic minor diameter of an internal metric thread"),
+    gives: symbol(
+        "d_i",
+        &MM,
+        "basic minor diameter of an internal metric thread",
+    ),
     takes: &[
         symbol("D", &MM, "major diameter"),
         symbol("P", &MM, "pitch"),

@@ -3,13 +3,17 @@
 use reckoning::Card;
 
 mod ba;
+mod form;
 mod metric;
 mod strength;
+mod tap;
 mod whitworth;
 
 pub use ba::*;
+pub use form::{Form, FormCards, HoleLimits};
 pub use metric::*;
 pub use strength::*;
+pub use tap::TapLead;
 pub use whitworth::*;
 
 /// The cards of this family.

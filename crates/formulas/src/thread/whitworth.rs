@@ -42,7 +42,11 @@ pub fn whitworth_core(d_mm: f64, p_mm: f64) -> f64 {
 pub static WHITWORTH_CORE: Card = Card {
     id: "thread.whitworth-core",
     law: Law::Closed("d_r = D - 1.280654 * P"),
-    gives: symbol("d_r", &MM, "core diameter of a Whitworth thread, internal and external"),
+    gives: symbol(
+        "d_r",
+        &MM,
+        "core diameter of a Whitworth thread, internal and external",
+    ),
     takes: &[
         symbol("D", &MM, "major diameter"),
         symbol("P", &MM, "pitch"),

@@ -6,6 +6,7 @@ use reckoning::Card;
 pub static FAMILIES: &[&[&Card]] = &[
     crate::thread::CARDS,
     crate::cutting::CARDS,
+    crate::steam::CARDS,
     crate::draught::CARDS,
     crate::engine::CARDS,
     crate::coil::CARDS,

@@ -6,6 +6,7 @@
 
 mod draught;
 mod making;
+mod steam;
 mod strength;
 pub mod thermal;
 
@@ -13,6 +14,7 @@ pub use draught::*;
 pub use making::*;
 pub use reckoning::quantity::drill::{BIRMINGHAM_GAUGE, BS_3737_1964, NUMBER_AND_LETTER_DRILLS};
 pub use reckoning::source::{COMMON_PRACTICE, DERIVED, Source};
+pub use steam::*;
 pub use strength::*;
 pub use thermal::*;
 
@@ -21,6 +23,7 @@ pub static FIELDS: &[&[&Source]] = &[
     COMMON,
     draught::SOURCES,
     making::SOURCES,
+    steam::SOURCES,
     strength::SOURCES,
     thermal::SOURCES,
 ];

@@ -11,6 +11,7 @@
 
 pub mod backward_ph;
 pub mod backward_ps;
+pub mod cards;
 pub mod conductivity;
 mod gibbs;
 mod inverse;
@@ -25,8 +26,9 @@ pub mod surface_tension;
 pub mod transport;
 pub mod viscosity;
 
+pub use cards::CARDS;
 pub use gibbs::Point;
 pub use inverse::{at_ph, at_ps};
 pub use range::{OutOfRange, P_MAX_PA, P_MIN_PA, T_MAX_K, T_REGION1_MAX_K, t_min_k};
-pub use saturated::{Saturated, wet_density};
+pub use saturated::{Saturated, dryness, wet_density};
 pub use state::{Phase, State, at_pt, metastable_at_pt, point_at, wet};

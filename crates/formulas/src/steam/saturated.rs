@@ -147,3 +147,10 @@ impl Saturated {
 pub fn wet_density(rho_l: f64, rho_g: f64, x: f64) -> f64 {
     1.0 / (1.0 / rho_l + x * (1.0 / rho_g - 1.0 / rho_l))
 }
+
+/// Dryness from the enthalpy of a mixture and those of its phases, all in one unit: the enthalpies
+/// add.
+#[must_use]
+pub fn dryness(h: f64, h_l: f64, h_g: f64) -> f64 {
+    (h - h_l) / (h_g - h_l)
+}

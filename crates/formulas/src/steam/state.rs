@@ -104,18 +104,14 @@ pub fn wet(p_pa: f64, x: f64) -> Result<State, OutOfRange> {
 /// Vapour that has been cooled or expanded below its saturation temperature without condensing.
 ///
 /// # Errors
-/// [`OutOfRange`] outside 611.213 Pa to 10 MPa, above the saturation temperature, or where the
-/// vapour is denser in entropy than the line of 5 % moisture, at which the equation ends.
+/// [`OutOfRange`] outside 611.213 Pa to 10 MPa, above the saturation temperature, or beyond the
+/// line of 5 % equilibrium moisture, at which the equation ends.
 pub fn metastable_at_pt(p_pa: f64, t_k: f64) -> Result<Point, OutOfRange> {
     let line = Saturated::at_pressure(p_pa)?;
     let t_k = within("temperature", "K", t_k, (t_min_k(), line.t_k))?;
     let point = metastable::point(p_pa, t_k);
+    let driest = metastable::point(p_pa, line.t_k).h;
     let moist = line.h_g - 0.05 * line.h_lg();
-    within(
-        "metastable enthalpy",
-        "J/kg",
-        point.h,
-        (moist, line.h_g.max(point.h)),
-    )?;
+    within("metastable enthalpy", "J/kg", point.h, (moist, driest))?;
     Ok(point)
 }

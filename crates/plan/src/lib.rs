@@ -4,13 +4,16 @@
 //! of fields, the difference between two files and the edits are visitors. This crate opens no
 //! file and knows no formula: it says what was typed, not what it is worth.
 
+mod difference;
 mod entry;
 mod field;
 mod file;
 mod load;
+mod page;
 mod place;
 mod plan;
 mod problem;
+mod register;
 mod size_text;
 mod slot;
 mod value_text;
@@ -19,15 +22,20 @@ mod write;
 mod written;
 
 pub mod section;
+pub mod workshop;
 
+pub use difference::{Change, ChangeKind, difference};
 pub use entry::Entry;
 pub use field::{Choice, Field, FieldKind, Limits, Named, within};
 pub use file::{File, Read, read_file};
+pub use page::{fields_page, holds};
 pub use place::Place;
 pub use plan::Plan;
 pub use problem::{Fault, Problem};
+pub use register::{ANY_ID, Registered, What, register};
 pub use slot::{Misfits, Slot};
 pub use visit::{Row, Rows, Section, Visitor};
+pub use workshop::Workshop;
 pub use write::write;
 pub use written::Written;
 
@@ -35,4 +43,16 @@ pub use written::Written;
 #[must_use]
 pub fn read(text: &str, file: &str) -> Read<Plan> {
     read_file(text, file)
+}
+
+/// Reads the text of a workshop; `file` is its name, for the messages.
+#[must_use]
+pub fn read_workshop(text: &str, file: &str) -> Read<Workshop> {
+    read_file(text, file)
+}
+
+/// Every table and field of a plan.
+#[must_use]
+pub fn fields() -> Vec<Registered> {
+    register::<Plan>()
 }

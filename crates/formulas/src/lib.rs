@@ -19,6 +19,7 @@ pub mod reference;
 pub mod register;
 pub mod sources;
 pub mod steam;
+pub mod table;
 pub mod thread;
 pub mod vessel;
 

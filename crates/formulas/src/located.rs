@@ -228,6 +228,23 @@ impl<'a> Reading<'a> {
         found
     }
 
+    /// How a place was seen: `from memory`, a date such as `2026-11-24`, or `computed …`.
+    pub(crate) fn check_seen(&mut self, at: usize, seen: &str) {
+        let digits = |range: std::ops::Range<usize>| {
+            seen.get(range)
+                .is_some_and(|s| s.bytes().all(|b| b.is_ascii_digit()))
+        };
+        let date = digits(0..4) && seen.get(4..5) == Some("-") && digits(5..7);
+        if !date && seen != "from memory" && !seen.starts_with("computed") {
+            let allowed = ["from memory", "a date YYYY-MM-DD", "computed for this file"]
+                .map(str::to_owned)
+                .to_vec();
+            let word = seen.to_owned();
+            let of = "way of seeing a place";
+            self.file_at(at, Wrong::UnknownWord { word, of, allowed });
+        }
+    }
+
     pub(crate) fn wrong_sort(&mut self, item: &Item, key: &str, wanted: &'static str) {
         let key = key.to_owned();
         self.file_at(start(item), Wrong::WrongSort { key, wanted });
@@ -253,4 +270,11 @@ pub(crate) fn number(item: &Item) -> Option<f64> {
     #[allow(clippy::cast_precision_loss)]
     let whole = |n: i64| n as f64;
     item.as_float().or_else(|| item.as_integer().map(whole))
+}
+
+/// The few names that are spelt most like a word.
+pub(crate) fn nearest<'n>(names: impl Iterator<Item = &'n str>, word: &str) -> Vec<String> {
+    let mut names: Vec<&str> = names.collect();
+    names.sort_by_key(|name| strsim::levenshtein(name, word));
+    names.into_iter().take(5).map(str::to_owned).collect()
 }

@@ -1,7 +1,7 @@
 //! Text of a reference file to its cases.
 
 use super::{Case, Catalogue, Evidence, Provenance, Reach, ReferenceFile, Tolerance};
-use crate::located::{Fault, Reading, Wrong, key_at, number, start};
+use crate::located::{Fault, Reading, Wrong, key_at, nearest, number, start};
 use reckoning::quantity::{Kind, Unit, parse};
 use reckoning::{Card, Source};
 use toml_edit::{Item, TableLike};
@@ -100,7 +100,7 @@ fn provenance(
         kind
     });
     if let Some(seen) = &seen {
-        check_seen(reading, head, seen);
+        reading.check_seen(key_at(head, "seen"), seen);
     }
     Some(Provenance {
         family: family?,
@@ -161,33 +161,6 @@ fn find_source(
         );
     }
     found
-}
-
-/// The few names that are spelt most like a word.
-fn nearest<'n>(names: impl Iterator<Item = &'n str>, word: &str) -> Vec<String> {
-    let mut names: Vec<&str> = names.collect();
-    names.sort_by_key(|name| strsim::levenshtein(name, word));
-    names.into_iter().take(5).map(str::to_owned).collect()
-}
-
-/// How a place was seen: `from memory`, a date such as `2026-11-24`, or `computed …`.
-fn check_seen(reading: &mut Reading<'_>, head: &dyn TableLike, seen: &str) {
-    let digits = |range: std::ops::Range<usize>| {
-        seen.get(range)
-            .is_some_and(|s| s.bytes().all(|b| b.is_ascii_digit()))
-    };
-    let date = digits(0..4) && seen.get(4..5) == Some("-") && digits(5..7);
-    if !date && seen != "from memory" && !seen.starts_with("computed") {
-        let allowed = ["from memory", "a date YYYY-MM-DD", "computed for this file"]
-            .map(str::to_owned)
-            .to_vec();
-        let word = seen.to_owned();
-        let of = "way of seeing a place";
-        reading.file_at(
-            key_at(head, "seen"),
-            Wrong::UnknownWord { word, of, allowed },
-        );
-    }
 }
 
 fn tolerance(reading: &mut Reading<'_>, table: &dyn TableLike, at: usize) -> Option<Tolerance> {

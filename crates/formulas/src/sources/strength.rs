@@ -16,6 +16,8 @@ pub(super) static SOURCES: &[&Source] = &[
     &COPPER_TUBE_HANDBOOK,
     &DESIGN_OF_MACHINE_ELEMENTS,
     &STRENGTH_OF_MATERIALS_2,
+    &SPECIAL_SERVICE_CRAFT,
+    &COPPER_TRADE_WORKING_PRESSURES,
 ];
 
 /// Unfired pressure vessels, design.
@@ -157,6 +159,17 @@ pub static SPECIAL_SERVICE_CRAFT: Source = Source {
     edition: "",
     year: 0,
     publisher: "classification society",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Design stresses of copper tube by temper, as the trade publishes them.
+pub static COPPER_TRADE_WORKING_PRESSURES: Source = Source {
+    key: "copper-trade-working-pressures",
+    title: "Copper tube: maximum working pressures, questions and answers of a trade association",
+    edition: "",
+    year: 0,
+    publisher: "",
     identifier: "",
     seen: Seen::Read,
 };

@@ -1,0 +1,51 @@
+//! The tables that are part of the program.
+
+use super::{Table, read};
+use std::sync::LazyLock;
+
+/// Name and text of each file under `tables/`.
+pub static FILES: &[(&str, &str)] = &[
+    (
+        "copper-stress-pipe-code",
+        include_str!("../../tables/copper-stress-pipe-code.toml"),
+    ),
+    (
+        "copper-stress-ship-register",
+        include_str!("../../tables/copper-stress-ship-register.toml"),
+    ),
+    (
+        "copper-stress-trade-r220",
+        include_str!("../../tables/copper-stress-trade-r220.toml"),
+    ),
+];
+
+static TABLES: LazyLock<Vec<(&str, Table)>> = LazyLock::new(|| {
+    let load = |&(name, text): &(&'static str, &str)| match read(&format!("{name}.toml"), text) {
+        Ok(table) => (name, table),
+        Err(faults) => {
+            let told: Vec<String> = faults.iter().map(ToString::to_string).collect();
+            panic!("a table of ours does not read:\n{}", told.join("\n"))
+        }
+    };
+    FILES.iter().map(load).collect()
+});
+
+/// Every table, with its name.
+///
+/// # Panics
+/// When a table does not read, which is a broken promise of ours; a test reads them all.
+pub fn embedded() -> impl Iterator<Item = (&'static str, &'static Table)> {
+    TABLES.iter().map(|(name, table)| (*name, table))
+}
+
+/// The table of this name.
+///
+/// # Panics
+/// As [`embedded`], and when there is no table of this name.
+#[must_use]
+pub fn find(name: &str) -> &'static Table {
+    match embedded().find(|(n, _)| *n == name) {
+        Some((_, table)) => table,
+        None => panic!("there is no table {name}"),
+    }
+}

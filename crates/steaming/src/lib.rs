@@ -2,6 +2,29 @@
 //!
 //! Each stage is a function from a plain struct of what it needs to a plain struct of every
 //! value a reader may ask for. Nothing here knows a card inside a loop.
+//!
+//! At a given pressure [`fire::settle`] finds the one state of engine, exhaust, fire, tubes and
+//! chimney in which draught and losses balance. No state is ever sought from a guess.
 
+mod assumptions;
+mod band;
+pub mod dryer;
+pub mod engine;
+mod fault;
+pub mod fire;
 pub mod firebox;
+mod inputs;
+pub mod jets;
+mod state;
+mod sweep;
 pub mod tubes;
+
+pub use assumptions::{ASSUMPTIONS, Entering, assumption};
+pub use band::{Band, POINTS, Question, Share, band, first_order_shares, normal_quantile};
+pub use fault::NotSettled;
+pub use inputs::{
+    Bed, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire, Firebox,
+    Inputs, Leak, Site, Tubes,
+};
+pub use state::{BedState, FireState, PassState, WaterState};
+pub use sweep::{Crossing, Outlook, Point, Stability, Step, Sweep, Word, sweep};

@@ -1,0 +1,205 @@
+//! How far a prediction may lie from its value, while some numbers are assumed.
+//!
+//! The assumed numbers are drawn at 256 scrambled quasi-random points of a fixed seed, each by
+//! its split normal law, and the loop is settled at each. Points are worked side by side and
+//! gathered in order, so that the answer never depends on the machine.
+
+mod normal;
+mod shares;
+
+pub use normal::normal_quantile;
+pub use shares::first_order_shares;
+
+use rayon::prelude::*;
+
+use crate::assumptions::Entering;
+use crate::fault::NotSettled;
+use crate::fire::settle;
+use crate::inputs::Inputs;
+use crate::state::FireState;
+
+/// Points of a band.
+pub const POINTS: usize = 256;
+
+/// The seed of the scrambling: the same for every band.
+const SEED: u32 = 20_250_901;
+
+/// What a band is asked for.
+#[derive(Clone, Copy, Debug)]
+pub struct Question<'a> {
+    /// The plant with the assumptions at their values.
+    pub inputs: &'a Inputs,
+    /// Pressure in the boiler above the air, Pa.
+    pub gauge_pa: f64,
+    /// What the plan has not measured.
+    pub assumed: &'a [&'static Entering],
+    /// Reads the prediction from a state.
+    pub reads: fn(&FireState) -> Option<f64>,
+}
+
+/// The share of one random variable in the spread of a prediction.
+#[derive(Clone, Copy, Debug)]
+pub struct Share {
+    /// The assumption; its id is the plan field that replaces it.
+    pub entering: &'static Entering,
+    /// First-order share of the variance, 0 to 1 but for the noise of the estimate.
+    pub share: f64,
+}
+
+/// A prediction with its band.
+#[derive(Clone, Debug)]
+pub struct Band {
+    /// The prediction with every assumption at its value.
+    pub value: f64,
+    /// 10 % point.
+    pub low: f64,
+    /// Median.
+    pub middle: f64,
+    /// 90 % point.
+    pub high: f64,
+    /// The predictions at the points that settled, in the order of the points.
+    pub found: Vec<f64>,
+    /// Points without a balance.
+    pub without_balance: usize,
+    /// Why the first of those has none.
+    pub first_refusal: Option<NotSettled>,
+    /// First-order shares, the largest first; one for each random variable.
+    pub shares: Vec<Share>,
+}
+
+impl Band {
+    /// The assumption with the largest share: the number worth measuring first.
+    #[must_use]
+    pub fn dominant(&self) -> Option<&Share> {
+        self.shares.first()
+    }
+}
+
+/// Works the band of a prediction. Assumptions that share a variable move together.
+///
+/// # Errors
+/// [`NotSettled`] where the plant itself has no balance, or the prediction cannot be read, or
+/// fewer than half of the points have a balance: then the points that are left say nothing.
+pub fn band(question: &Question<'_>) -> Result<Band, NotSettled> {
+    let value = predicted(question, question.inputs)?;
+    let variables = variables(question.assumed);
+    let settled: Vec<(Vec<f64>, Result<f64, NotSettled>)> = (0..POINTS)
+        .into_par_iter()
+        .map(|point| {
+            let deviates = deviates(point, variables.len());
+            let answer = predicted(question, &drawn(question, &variables, &deviates));
+            (deviates, answer)
+        })
+        .collect();
+    let mut at = Vec::with_capacity(POINTS);
+    let mut found = Vec::with_capacity(POINTS);
+    let mut first_refusal = None;
+    for (deviates, answer) in settled {
+        match answer {
+            Ok(prediction) => {
+                at.push(deviates);
+                found.push(prediction);
+            }
+            Err(e) => first_refusal = first_refusal.or(Some(e)),
+        }
+    }
+    let without_balance = POINTS - found.len();
+    if found.len() < POINTS / 2 {
+        return Err(NotSettled::Plant {
+            what: "number of points of the band without a balance",
+            value: without_balance as f64,
+            why: "more than half of what may be true of this plant has no balance",
+        });
+    }
+    let mut sorted = found.clone();
+    sorted.sort_by(f64::total_cmp);
+    Ok(Band {
+        value,
+        low: quantile(&sorted, 0.10),
+        middle: quantile(&sorted, 0.50),
+        high: quantile(&sorted, 0.90),
+        shares: ranked(question.assumed, &variables, &at, &found),
+        found,
+        without_balance,
+        first_refusal,
+    })
+}
+
+fn predicted(question: &Question<'_>, inputs: &Inputs) -> Result<f64, NotSettled> {
+    let state = settle(inputs, question.gauge_pa)?;
+    (question.reads)(&state).ok_or(NotSettled::Plant {
+        what: "demand for steam in kg/s",
+        value: state.demand_kg_s,
+        why: "the prediction needs an engine or a blower that asks for steam",
+    })
+}
+
+/// The names of the random variables, in the order of their first assumption.
+fn variables(assumed: &[&'static Entering]) -> Vec<&'static str> {
+    let mut names: Vec<&'static str> = Vec::new();
+    for entering in assumed {
+        if !names.contains(&entering.assumption.variable) {
+            names.push(entering.assumption.variable);
+        }
+    }
+    names
+}
+
+/// The standard normal deviates of a point.
+fn deviates(point: usize, count: usize) -> Vec<f64> {
+    // A sample is a multiple of 2^-24; the middle of its cell is never 0 or 1.
+    let half_cell = f64::from(f32::EPSILON) / 4.0;
+    let index = u32::try_from(point).unwrap_or(u32::MAX);
+    (0u32..)
+        .take(count)
+        .map(|d| normal_quantile(f64::from(sobol_burley::sample(index, d, SEED)) + half_cell))
+        .collect()
+}
+
+/// The plant with its assumptions at the deviates of a point.
+fn drawn(question: &Question<'_>, variables: &[&'static str], deviates: &[f64]) -> Inputs {
+    let mut inputs = *question.inputs;
+    for entering in question.assumed {
+        let assumption = entering.assumption;
+        let z = variables
+            .iter()
+            .zip(deviates)
+            .find(|(name, _)| **name == assumption.variable)
+            .map(|(_, z)| *z);
+        if let Some(z) = z {
+            (entering.set)(&mut inputs, assumption.unit.to_si(assumption.at_deviate(z)));
+        }
+    }
+    inputs
+}
+
+/// The quantile of sorted numbers, by a straight line between neighbours.
+fn quantile(sorted: &[f64], share: f64) -> f64 {
+    let place = share * (sorted.len() - 1) as f64;
+    let below = place.floor();
+    let part = place - below;
+    let first = below as usize;
+    let second = (first + 1).min(sorted.len() - 1);
+    sorted[first] + part * (sorted[second] - sorted[first])
+}
+
+fn ranked(
+    assumed: &[&'static Entering],
+    variables: &[&'static str],
+    at: &[Vec<f64>],
+    found: &[f64],
+) -> Vec<Share> {
+    let mut shares: Vec<Share> = variables
+        .iter()
+        .zip(first_order_shares(at, found))
+        .filter_map(|(name, share)| {
+            let entering = assumed
+                .iter()
+                .find(|e| e.assumption.variable == *name)
+                .copied()?;
+            Some(Share { entering, share })
+        })
+        .collect();
+    shares.sort_by(|a, b| b.share.total_cmp(&a.share));
+    shares
+}

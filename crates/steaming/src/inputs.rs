@@ -1,0 +1,246 @@
+//! What the loop is told: plain numbers in SI with the unit in each name.
+//!
+//! Pressures are absolute unless the name says gauge. A part that a plant does not have is
+//! `None`, never a zero.
+
+use formulas::bed::Packing;
+use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
+use formulas::gas::FlueGas;
+use reckoning::Refused;
+
+pub use crate::tubes::Tubes;
+
+/// Everything that the steady loop needs of a plant.
+#[derive(Clone, Copy, Debug)]
+pub struct Inputs {
+    /// Surroundings and feed.
+    pub site: Site,
+    /// The boiler as a vessel of steam.
+    pub boiler: Boiler,
+    /// The engine; `None` where the stop valve is shut.
+    pub engine: Option<Engine>,
+    /// Fuel and how it burns.
+    pub fire: Fire,
+    /// The bed on the grate.
+    pub bed: Bed,
+    /// The wetted box round the fire.
+    pub firebox: Firebox,
+    /// Fire tubes.
+    pub tubes: Tubes,
+    /// The chimney with its bell and choke.
+    pub chimney: Chimney,
+    /// The exhaust nozzle; `None` where the exhaust is led elsewhere.
+    pub blast: Option<Blast>,
+    /// What becomes of the water in wet steam under the chimney.
+    pub exhaust_water: ExhaustWater,
+    /// Live steam jets; `None` where there are none or they are shut.
+    pub blower: Option<Blower>,
+    /// The coil in the smokebox.
+    pub dryer: Option<Dryer>,
+    /// Air that leaks into the smokebox.
+    pub leak: Option<Leak>,
+    /// Draught lost in turns, entry and arrester, Pa.
+    pub extra_loss_pa: f64,
+}
+
+/// Whether the water of wet exhaust dries in the gas.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ExhaustWater {
+    /// It is taken out ahead of the nozzle, or falls out: dry steam mixes with the gas.
+    TakenOut,
+    /// It dries in the gas.
+    DriesInGas,
+}
+
+/// Surroundings and feed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Site {
+    /// Pressure of the air, Pa.
+    pub atmosphere_pa: f64,
+    /// Temperature of the air, K.
+    pub air_k: f64,
+    /// Enthalpy of the combustion air above 298.15 K, J/kg.
+    pub air_j_kg: f64,
+    /// Enthalpy of the feed water, J/kg.
+    pub feed_j_kg: f64,
+}
+
+/// The boiler as a vessel of steam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Boiler {
+    /// Dryness of the steam as it leaves the water.
+    pub dryness: f64,
+    /// Rise of the wetted metal over the saturation temperature, K.
+    pub wall_rise_k: f64,
+    /// Heat lost by the outside, W.
+    pub shell_loss_w: f64,
+    /// Water surface that steam leaves, m².
+    pub water_surface_m2: f64,
+}
+
+/// A simple expansion engine.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Engine {
+    /// Stroke volume of one end, m³.
+    pub stroke_volume_m3: f64,
+    /// Working strokes of all ends in a second.
+    pub strokes_per_s: f64,
+    /// Cut-off as a share of the stroke.
+    pub cut_off: f64,
+    /// Clearance over stroke volume.
+    pub clearance: f64,
+    /// Part of the return stroke that is compression.
+    pub compression: f64,
+    /// Pressure at admission over pressure in the boiler, both absolute.
+    pub chest_share: f64,
+    /// Mean pressure of the real diagram over that of the drawn one.
+    pub diagram_factor: f64,
+    /// Steam supplied beyond what the diagram shows, over what it shows.
+    pub missing: f64,
+    /// Dryness of the exhaust where the steam comes straight from the boiler.
+    pub exhaust_dryness: f64,
+    /// Pressure in the cylinder when the exhaust closes, Pa; `None` where it is the back
+    /// pressure that the loop finds.
+    pub closing_pa: Option<f64>,
+}
+
+/// Fuel and how it burns.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Fire {
+    /// Composition as fired.
+    pub fuel: Composition,
+    /// Lower heating value as fired, J/kg.
+    pub heating_value_j_kg: f64,
+    /// Air supplied over air needed.
+    pub air_ratio: f64,
+    /// Share of the air that comes through the bed.
+    pub primary_share: f64,
+    /// Share of the heating value set free.
+    pub burnt_share: f64,
+}
+
+/// What follows from the fuel before any balance is sought.
+#[derive(Clone, Copy, Debug)]
+pub struct Burning {
+    /// The flue gas.
+    pub gas: FlueGas,
+    /// Air supplied to a kilogram of fuel, kg/kg.
+    pub air_kg_kg: f64,
+    /// Flue gas from a kilogram of fuel, kg/kg.
+    pub flue_kg_kg: f64,
+}
+
+impl Fire {
+    /// The flue gas and the masses for a kilogram of fuel.
+    ///
+    /// # Errors
+    /// [`Refused`] for an air ratio below 1.
+    pub fn burning(&self) -> Result<Burning, Refused> {
+        let air = stoichiometric_air(&self.fuel);
+        let products = combustion_products(&self.fuel, self.air_ratio)?;
+        Ok(Burning {
+            gas: FlueGas::new(&products.fractions()),
+            air_kg_kg: self.air_ratio * air,
+            flue_kg_kg: flue_mass(self.air_ratio, air, self.fuel.ash),
+        })
+    }
+}
+
+/// The bed on the grate.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bed {
+    /// Area of the grate, m².
+    pub grate_m2: f64,
+    /// Lumps and the room between them.
+    pub packing: Packing,
+    /// Depth, m.
+    pub depth_m: f64,
+    /// Density of a lump, kg/m³.
+    pub lump_kg_m3: f64,
+    /// Mean temperature of the gas in it, K.
+    pub gas_k: f64,
+    /// Loss of bed, grate and clean ash together over that of the bare bed.
+    pub grate_factor: f64,
+    /// Loss with the ash that has built up over that when clean.
+    pub ash_factor: f64,
+}
+
+/// The wetted box round the fire.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Firebox {
+    /// Wetted side and crown, m².
+    pub area_m2: f64,
+    /// Effective emissivity between the fire and that wall.
+    pub emissivity: f64,
+}
+
+/// The chimney with its bell and choke.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Chimney {
+    /// Height of the hot column above the smokebox, m.
+    pub height_m: f64,
+    /// Bore of the choke, m.
+    pub choke_m: f64,
+    /// Bore at the top, m; that of the choke in a parallel chimney.
+    pub top_m: f64,
+    /// Length of the parallel part, m.
+    pub parallel_m: f64,
+    /// Loss of the gas at the bell, in velocity heads.
+    pub inlet_heads: f64,
+    /// Friction of the mixing length, in velocity heads of the mixture.
+    pub friction_heads: f64,
+    /// Share of the velocity head that a taper gives back.
+    pub diffuser_share: f64,
+    /// Momentum of the mixture over that of an even stream.
+    pub momentum_factor: f64,
+}
+
+/// The exhaust nozzle.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Blast {
+    /// Bore, m.
+    pub nozzle_m: f64,
+    /// Distance from the tip up to the choke, m.
+    pub below_choke_m: f64,
+    /// Nozzle coefficient.
+    pub coefficient: f64,
+    /// Draught found over that of full mixing.
+    pub mixing: f64,
+}
+
+/// Live steam jets under the chimney.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Blower {
+    /// Number of jets.
+    pub jets: f64,
+    /// Bore of a jet, m.
+    pub bore_m: f64,
+    /// Discharge coefficient of a jet.
+    pub coefficient: f64,
+    /// Draught found over that of full mixing.
+    pub mixing: f64,
+}
+
+/// The coil in the smokebox that dries the steam.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Dryer {
+    /// Bore of its tube, m.
+    pub bore_m: f64,
+    /// Outside diameter of its tube, m.
+    pub outside_m: f64,
+    /// Length of tube in the gas, m.
+    pub length_m: f64,
+    /// Mean diameter of the coil, m.
+    pub coil_m: f64,
+    /// Least area that the gas passes beside the coil, m².
+    pub gas_area_m2: f64,
+}
+
+/// Air that leaks into the smokebox.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Leak {
+    /// Area of all leaks, m².
+    pub area_m2: f64,
+    /// Discharge coefficient.
+    pub coefficient: f64,
+}

@@ -1,0 +1,120 @@
+//! The settled fire: every value that a reader may ask for.
+
+use reckoning::solve::Solved;
+
+use crate::dryer::DryerState;
+use crate::engine::ExhaustState;
+use crate::firebox;
+use crate::inputs::{Burning, Inputs};
+use crate::jets::{BlowerState, ChimneyGas, Jet, JetState};
+use crate::tubes::March;
+
+/// Water and steam of the boiler at the given pressure.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WaterState {
+    /// Pressure in the boiler above the air, Pa.
+    pub gauge_pa: f64,
+    /// Pressure in the boiler, Pa absolute.
+    pub boiler_pa: f64,
+    /// Saturation temperature, K.
+    pub saturation_k: f64,
+    /// Temperature of the wetted metal, K.
+    pub wall_k: f64,
+    /// Enthalpy of the steam as it leaves the water, J/kg.
+    pub steam_j_kg: f64,
+    /// Density of dry steam in the boiler, kg/m³.
+    pub steam_kg_m3: f64,
+}
+
+/// The bed with air flowing through it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BedState {
+    /// Fuel over grate area, kg/(m² s).
+    pub rate_kg_m2_s: f64,
+    /// Primary air over grate area, kg/(m² s).
+    pub flux_kg_m2_s: f64,
+    /// Density of the gas in the bed, kg/m³.
+    pub gas_kg_m3: f64,
+    /// Viscosity of the gas in the bed, Pa s.
+    pub gas_pa_s: f64,
+    /// Loss of the bare bed, Pa.
+    pub bare_pa: f64,
+    /// Loss of bed, grate and ash, Pa.
+    pub loss_pa: f64,
+    /// Weight of the bed on its area, Pa.
+    pub weight_pa: f64,
+    /// Loss of the bare bed over its weight.
+    pub lift: f64,
+}
+
+/// Air, fuel, heat and draught at one rate of burning.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PassState {
+    /// Fuel burnt, kg/s.
+    pub fuel_kg_s: f64,
+    /// Air supplied to it, kg/s.
+    pub air_kg_s: f64,
+    /// Flue gas, kg/s.
+    pub gas_kg_s: f64,
+    /// Heat set free, with the enthalpy of the air, W.
+    pub heat_w: f64,
+    /// The bed.
+    pub bed: BedState,
+    /// The firebox.
+    pub firebox: firebox::Settled,
+    /// The tubes.
+    pub tubes: March,
+    /// The coil in the smokebox.
+    pub dryer: Option<DryerState>,
+    /// Draught lost before the chimney, Pa: the vacuum of the smokebox.
+    pub loss_pa: f64,
+    /// The gas that comes to the chimney.
+    pub chimney: ChimneyGas,
+    /// The jets.
+    pub jets: JetState,
+    /// Density of the air outside, kg/m³.
+    pub outside_kg_m3: f64,
+    /// Lift of the hot column, Pa.
+    pub lift_pa: f64,
+    /// Draught of jets and column less all losses, Pa.
+    pub left_pa: f64,
+}
+
+/// The settled loop at a given pressure.
+#[derive(Clone, Copy, Debug)]
+pub struct FireState {
+    /// What it was settled for.
+    pub inputs: Inputs,
+    /// What follows from the fuel.
+    pub burning: Burning,
+    /// Water and steam.
+    pub water: WaterState,
+    /// Engine and exhaust.
+    pub exhaust: Option<ExhaustState>,
+    /// The exhaust as a jet.
+    pub exhaust_jet: Option<Jet>,
+    /// The blower.
+    pub blower: Option<BlowerState>,
+    /// Gas side.
+    pub pass: PassState,
+    /// The root of the draught balance: fuel in kg/s, what is left in Pa.
+    pub balance: Solved,
+    /// Heat that comes to the water, after the loss of the shell, W.
+    pub useful_w: f64,
+    /// Evaporation, kg/s.
+    pub evaporation_kg_s: f64,
+    /// Steam asked by engine and blower, kg/s.
+    pub demand_kg_s: f64,
+    /// Useful heat over the lower heating value of the fuel burnt.
+    pub efficiency: f64,
+    /// Speed of steam through the water surface, m/s.
+    pub leaving_m_s: f64,
+}
+
+impl FireState {
+    /// Evaporation over demand; `None` where nothing asks for steam.
+    #[must_use]
+    pub fn steaming_ratio(&self) -> Option<f64> {
+        (self.demand_kg_s > 0.0).then(|| self.evaporation_kg_s / self.demand_kg_s)
+    }
+}

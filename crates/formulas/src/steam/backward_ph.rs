@@ -4,12 +4,12 @@
 //! Coefficients of tables 6 and 20 to 22, the border b/c of table 19. They repeat the forward
 //! equations to some hundredths of a kelvin; [`super::at_ph`] polishes them.
 
-use super::gibbs::{Term, powers, powers_from, value};
+use super::series::{Series, Term, powers};
 
 const P_STAR_PA: f64 = 1e6;
 
 /// Table 6: I, J, n.
-const LIQUID: [Term; 20] = [
+const LIQUID: &[Term; 20] = &[
     (0, 0, -0.23872489924521e3),
     (0, 1, 0.40421188637945e3),
     (0, 2, 0.11349746881718e3),
@@ -33,7 +33,7 @@ const LIQUID: [Term; 20] = [
 ];
 
 /// Table 20: I, J, n.
-const STEAM_A: [Term; 34] = [
+const STEAM_A: &[Term; 34] = &[
     (0, 0, 0.10898952318288e4),
     (0, 1, 0.84951654495535e3),
     (0, 2, -0.10781748091826e3),
@@ -71,7 +71,7 @@ const STEAM_A: [Term; 34] = [
 ];
 
 /// Table 21: I, J, n.
-const STEAM_B: [Term; 38] = [
+const STEAM_B: &[Term; 38] = &[
     (0, 0, 0.14895041079516e4),
     (0, 1, 0.74307798314034e3),
     (0, 2, -0.97708318797837e2),
@@ -113,7 +113,7 @@ const STEAM_B: [Term; 38] = [
 ];
 
 /// Table 22: I, J, n.
-const STEAM_C: [Term; 23] = [
+const STEAM_C: &[Term; 23] = &[
     (-7, 0, -0.32368398555242e13),
     (-7, 4, 0.73263350902181e13),
     (-6, 0, 0.35825089945447e12),
@@ -139,11 +139,16 @@ const STEAM_C: [Term; 23] = [
     (6, 22, 0.12918582991878e-2),
 ];
 
+static LIQUID_SERIES: Series<20> = Series::new(LIQUID, (0, 0));
+static STEAM_A_SERIES: Series<34> = Series::new(STEAM_A, (0, 0));
+static STEAM_B_SERIES: Series<38> = Series::new(STEAM_B, (0, 0));
+static STEAM_C_SERIES: Series<23> = Series::new(STEAM_C, (-7, 0));
+
 /// Temperature (K) of liquid water at a pressure (Pa) and an enthalpy (J/kg); equation 11.
 #[must_use]
 pub fn liquid(p_pa: f64, h_j_kg: f64) -> f64 {
     let (pi, eta) = (p_pa / P_STAR_PA, h_j_kg / 2500e3);
-    value(&LIQUID, &powers::<7>(pi), &powers::<33>(eta + 1.0), (0, 0))
+    LIQUID_SERIES.value(&powers::<7>(pi), &powers::<33>(eta + 1.0))
 }
 
 /// Temperature (K) of steam at a pressure (Pa) and an enthalpy (J/kg), by the part of region 2
@@ -163,7 +168,7 @@ pub fn steam(p_pa: f64, h_j_kg: f64) -> f64 {
 #[must_use]
 pub fn steam_a(p_pa: f64, h_j_kg: f64) -> f64 {
     let (pi, eta) = (p_pa / P_STAR_PA, h_j_kg / 2000e3);
-    value(&STEAM_A, &powers::<8>(pi), &powers::<45>(eta - 2.1), (0, 0))
+    STEAM_A_SERIES.value(&powers::<8>(pi), &powers::<45>(eta - 2.1))
 }
 
 /// Part b, above 4 MPa; equation 23.
@@ -171,15 +176,15 @@ pub fn steam_a(p_pa: f64, h_j_kg: f64) -> f64 {
 pub fn steam_b(p_pa: f64, h_j_kg: f64) -> f64 {
     let (pi, eta) = (p_pa / P_STAR_PA, h_j_kg / 2000e3);
     let (x, y) = (powers::<10>(pi - 2.0), powers::<41>(eta - 2.6));
-    value(&STEAM_B, &x, &y, (0, 0))
+    STEAM_B_SERIES.value(&x, &y)
 }
 
 /// Part c, beyond [`border_b_c`]; equation 24.
 #[must_use]
 pub fn steam_c(p_pa: f64, h_j_kg: f64) -> f64 {
     let (pi, eta) = (p_pa / P_STAR_PA, h_j_kg / 2000e3);
-    let (x, y) = (powers_from::<7, 14>(pi + 25.0), powers::<23>(eta - 1.8));
-    value(&STEAM_C, &x, &y, (-7, 0))
+    let (x, y) = (powers::<14>(pi + 25.0), powers::<23>(eta - 1.8));
+    STEAM_C_SERIES.value(&x, &y) / x[7]
 }
 
 /// Pressure (Pa) of the border between parts b and c at an enthalpy (J/kg); equation 20, table 19.

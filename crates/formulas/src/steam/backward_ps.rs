@@ -3,14 +3,14 @@
 //!
 //! Coefficients of tables 8 and 25 to 27; [`super::at_ps`] polishes them.
 
-use super::gibbs::{Term, powers, powers_from, value};
+use super::series::{Series, Term, powers};
 
 const P_STAR_PA: f64 = 1e6;
 /// Entropy of the border between parts b and c, J/(kg K).
 const BORDER_B_C: f64 = 5.85e3;
 
 /// Table 8: I, J, n.
-const LIQUID: [Term; 20] = [
+const LIQUID: &[Term; 20] = &[
     (0, 0, 0.17478268058307e3),
     (0, 1, 0.34806930892873e2),
     (0, 2, 0.65292584978455e1),
@@ -34,7 +34,7 @@ const LIQUID: [Term; 20] = [
 ];
 
 /// Table 25: four times I, J, n. The exponents I are quarters.
-const STEAM_A: [Term; 46] = [
+const STEAM_A: &[Term; 46] = &[
     (-6, -24, -0.39235983861984e6),
     (-6, -23, 0.51526573827270e6),
     (-6, -19, 0.40482443161048e5),
@@ -84,7 +84,7 @@ const STEAM_A: [Term; 46] = [
 ];
 
 /// Table 26: I, J, n.
-const STEAM_B: [Term; 44] = [
+const STEAM_B: &[Term; 44] = &[
     (-6, 0, 0.31687665083497e6),
     (-6, 11, 0.20864175881858e2),
     (-5, 0, -0.39859399803599e6),
@@ -132,7 +132,7 @@ const STEAM_B: [Term; 44] = [
 ];
 
 /// Table 27: I, J, n.
-const STEAM_C: [Term; 30] = [
+const STEAM_C: &[Term; 30] = &[
     (-2, 0, 0.90968501005365e3),
     (-2, 1, 0.24045667088420e4),
     (-1, 0, -0.59162326387130e3),
@@ -165,16 +165,16 @@ const STEAM_C: [Term; 30] = [
     (7, 5, -0.16429828281347e-9),
 ];
 
+static LIQUID_SERIES: Series<20> = Series::new(LIQUID, (0, 0));
+static STEAM_A_SERIES: Series<46> = Series::new(STEAM_A, (-6, -27));
+static STEAM_B_SERIES: Series<44> = Series::new(STEAM_B, (-6, 0));
+static STEAM_C_SERIES: Series<30> = Series::new(STEAM_C, (-2, 0));
+
 /// Temperature (K) of liquid water at a pressure (Pa) and an entropy (J/(kg K)); equation 13.
 #[must_use]
 pub fn liquid(p_pa: f64, s_j_kg_k: f64) -> f64 {
     let (pi, sigma) = (p_pa / P_STAR_PA, s_j_kg_k / 1e3);
-    value(
-        &LIQUID,
-        &powers::<5>(pi),
-        &powers::<33>(sigma + 2.0),
-        (0, 0),
-    )
+    LIQUID_SERIES.value(&powers::<5>(pi), &powers::<33>(sigma + 2.0))
 }
 
 /// Temperature (K) of steam at a pressure (Pa) and an entropy (J/(kg K)), by the part of region 2
@@ -193,26 +193,24 @@ pub fn steam(p_pa: f64, s_j_kg_k: f64) -> f64 {
 /// Part a, up to 4 MPa; equation 25.
 #[must_use]
 pub fn steam_a(p_pa: f64, s_j_kg_k: f64) -> f64 {
-    let (quarter, sigma) = ((p_pa / P_STAR_PA).sqrt().sqrt(), s_j_kg_k / 2e3);
-    let (x, y) = (
-        powers_from::<6, 13>(quarter),
-        powers_from::<27, 46>(sigma - 2.0),
-    );
-    value(&STEAM_A, &x, &y, (-6, -27))
+    let quarter = (p_pa / P_STAR_PA).sqrt().sqrt();
+    let sigma = s_j_kg_k / 2e3;
+    let (x, y) = (powers::<13>(quarter), powers::<46>(sigma - 2.0));
+    STEAM_A_SERIES.value(&x, &y) / (x[6] * y[27])
 }
 
 /// Part b, above 4 MPa; equation 26.
 #[must_use]
 pub fn steam_b(p_pa: f64, s_j_kg_k: f64) -> f64 {
     let (pi, sigma) = (p_pa / P_STAR_PA, s_j_kg_k / 0.7853e3);
-    let (x, y) = (powers_from::<6, 12>(pi), powers::<13>(10.0 - sigma));
-    value(&STEAM_B, &x, &y, (-6, 0))
+    let (x, y) = (powers::<12>(pi), powers::<13>(10.0 - sigma));
+    STEAM_B_SERIES.value(&x, &y) / x[6]
 }
 
 /// Part c, above 4 MPa and below an entropy of 5.85 kJ/(kg K); equation 27.
 #[must_use]
 pub fn steam_c(p_pa: f64, s_j_kg_k: f64) -> f64 {
     let (pi, sigma) = (p_pa / P_STAR_PA, s_j_kg_k / 2.9251e3);
-    let (x, y) = (powers_from::<2, 10>(pi), powers::<6>(2.0 - sigma));
-    value(&STEAM_C, &x, &y, (-2, 0))
+    let (x, y) = (powers::<10>(pi), powers::<6>(2.0 - sigma));
+    STEAM_C_SERIES.value(&x, &y) / x[2]
 }

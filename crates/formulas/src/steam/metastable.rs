@@ -4,11 +4,12 @@
 //! The ideal-gas part is that of region 2 but for two coefficients. Published from the saturated
 //! vapour line to the 5 % equilibrium moisture line, up to 10 MPa.
 
-use super::gibbs::{Point, Term, powers, sums};
-use super::region2::{P_STAR_PA, T_STAR_K, ideal, joined};
+use super::gibbs::Point;
+use super::region2::{P_STAR_PA, T_STAR_K, ideal, ideal_series, joined};
+use super::series::{Series, Term, powers};
 
 /// Table 10 with the first two coefficients as given below it.
-const IDEAL: [Term; 9] = [
+const IDEAL: &[Term; 9] = &[
     (0, 0, -0.96937268393049e1),
     (0, 1, 0.10087275970006e2),
     (0, -5, -0.56087911283020e-2),
@@ -21,7 +22,7 @@ const IDEAL: [Term; 9] = [
 ];
 
 /// Table 16: I, J, n.
-const RESIDUAL: [Term; 13] = [
+const RESIDUAL: &[Term; 13] = &[
     (1, 0, -0.73362260186506e-2),
     (1, 2, -0.88223831943146e-1),
     (1, 5, -0.72334555213245e-1),
@@ -37,17 +38,19 @@ const RESIDUAL: [Term; 13] = [
     (5, 10, -0.26456501482810e-2),
 ];
 
+static IDEAL_SERIES: Series<9> = ideal_series(IDEAL);
+static RESIDUAL_SERIES: Series<13> = Series::new(RESIDUAL, (0, 0));
+
 /// Metastable vapour at an absolute pressure (Pa) and a temperature (K).
 ///
 /// The bare equation: nothing is checked.
 #[must_use]
 pub fn point(p_pa: f64, t_k: f64) -> Point {
     let (pi, tau) = (p_pa / P_STAR_PA, T_STAR_K / t_k);
-    let residual = sums(
-        &RESIDUAL,
-        &powers::<6>(pi),
-        &powers::<17>(tau - 0.5),
-        (0, 0),
-    );
-    Point::new(p_pa, t_k, &joined(pi, tau, &ideal(&IDEAL, tau), &residual))
+    let residual = RESIDUAL_SERIES.sums(&powers::<6>(pi), &powers::<17>(tau - 0.5));
+    Point::new(
+        p_pa,
+        t_k,
+        &joined(pi, tau, &ideal(&IDEAL_SERIES, tau), &residual),
+    )
 }

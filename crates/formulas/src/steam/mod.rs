@@ -21,6 +21,7 @@ pub mod region1;
 pub mod region2;
 mod saturated;
 pub mod saturation;
+mod series;
 mod state;
 pub mod surface_tension;
 pub mod transport;

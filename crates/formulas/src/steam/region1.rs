@@ -2,15 +2,16 @@
 //!
 //! Coefficients of table 2. Left out: the equation's use above 623.15 K.
 
-use super::gibbs::{Gibbs, Point, Term, powers, powers_from, sums};
+use super::gibbs::{Gibbs, Point};
+use super::series::{Series, Term, powers};
 
 const P_STAR_PA: f64 = 16.53e6;
 const T_STAR_K: f64 = 1386.0;
-/// Lowest exponents of the two variables.
-const LOW: (i32, i32) = (0, -41);
+/// Lowest exponent of the second variable, without its sign.
+const LOW: usize = 41;
 
 /// Table 2: I, J, n.
-const TERMS: [Term; 34] = [
+const TERMS: &[Term; 34] = &[
     (0, -2, 0.14632971213167),
     (0, -1, -0.84548187169114),
     (0, 0, -0.37563603672040e1),
@@ -47,6 +48,8 @@ const TERMS: [Term; 34] = [
     (32, -41, -0.93537087292458e-25),
 ];
 
+static SERIES: Series<34> = Series::new(TERMS, (0, -(LOW as i32)));
+
 /// Liquid water at an absolute pressure (Pa) and a temperature (K).
 ///
 /// The bare equation: nothing is checked. Published for 273.15 to 623.15 K and from the
@@ -58,7 +61,10 @@ pub fn point(p_pa: f64, t_k: f64) -> Point {
 
 fn gibbs(pi: f64, tau: f64) -> Gibbs {
     let (x, y) = (7.1 - pi, tau - 1.222);
-    let a = sums(&TERMS, &powers::<33>(x), &powers_from::<41, 59>(y), LOW);
+    let y_powers = powers::<59>(y);
+    let a = SERIES
+        .sums(&powers::<33>(x), &y_powers)
+        .times(1.0 / y_powers[LOW]);
     let (by_x, by_y) = (pi / x, tau / y);
     Gibbs {
         g: a.f,

@@ -2,15 +2,16 @@
 //!
 //! Coefficients of tables 10 and 11, and the border to region 3 (equation 5, table 1).
 
-use super::gibbs::{Gibbs, Point, Sums, Term, powers, powers_from, sums};
+use super::gibbs::{Gibbs, Point};
+use super::series::{Series, Sums, Term, powers};
 
 pub(super) const P_STAR_PA: f64 = 1e6;
 pub(super) const T_STAR_K: f64 = 540.0;
-/// Lowest exponents of the two variables of the residual part.
-const LOW: (i32, i32) = (0, 0);
+/// Lowest exponent of the ideal-gas part, without its sign.
+const LOW: usize = 5;
 
 /// Table 10: J, n, with the exponent in the second place.
-const IDEAL: [Term; 9] = [
+const IDEAL: &[Term; 9] = &[
     (0, 0, -0.96927686500217e1),
     (0, 1, 0.10086655968018e2),
     (0, -5, -0.56087911283020e-2),
@@ -23,7 +24,7 @@ const IDEAL: [Term; 9] = [
 ];
 
 /// Table 11: I, J, n.
-const RESIDUAL: [Term; 43] = [
+const RESIDUAL: &[Term; 43] = &[
     (1, 0, -0.17731742473213e-2),
     (1, 1, -0.17834862292358e-1),
     (1, 2, -0.45996013696365e-1),
@@ -69,6 +70,14 @@ const RESIDUAL: [Term; 43] = [
     (24, 58, -0.94369707241210e-6),
 ];
 
+static IDEAL_SERIES: Series<9> = ideal_series(IDEAL);
+static RESIDUAL_SERIES: Series<43> = Series::new(RESIDUAL, (0, 0));
+
+/// The ideal-gas part made ready.
+pub(super) const fn ideal_series(terms: &[Term; 9]) -> Series<9> {
+    Series::new(terms, (0, -(LOW as i32)))
+}
+
 /// Steam at an absolute pressure (Pa) and a temperature (K).
 ///
 /// The bare equation: nothing is checked. Published for 273.15 to 1073.15 K, up to the saturation
@@ -78,14 +87,19 @@ const RESIDUAL: [Term; 43] = [
 pub fn point(p_pa: f64, t_k: f64) -> Point {
     let (pi, tau) = (p_pa / P_STAR_PA, T_STAR_K / t_k);
     let y = tau - 0.5;
-    let residual = sums(&RESIDUAL, &powers::<25>(pi), &powers::<59>(y), LOW);
-    Point::new(p_pa, t_k, &joined(pi, tau, &ideal(&IDEAL, tau), &residual))
+    let residual = RESIDUAL_SERIES.sums(&powers::<25>(pi), &powers::<59>(y));
+    Point::new(
+        p_pa,
+        t_k,
+        &joined(pi, tau, &ideal(&IDEAL_SERIES, tau), &residual),
+    )
 }
 
 /// The sums of the ideal-gas part; its logarithm of pressure is added by [`joined`].
 #[inline(always)]
-pub(super) fn ideal(terms: &[Term; 9], tau: f64) -> Sums {
-    sums(terms, &[1.0], &powers_from::<5, 9>(tau), (0, -5))
+pub(super) fn ideal(series: &Series<9>, tau: f64) -> Sums {
+    let powers = powers::<9>(tau);
+    series.sums(&[1.0], &powers).times(1.0 / powers[LOW])
 }
 
 /// Ideal-gas and residual part together.

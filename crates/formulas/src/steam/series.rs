@@ -1,0 +1,136 @@
+//! The sums over terms `n x^I y^J` of which all the equations consist, and their derivatives.
+//!
+//! The weights of the derivatives are worked out when the program is built, and the powers by
+//! doubling, so that a call is little more than one pass of multiplications side by side.
+
+/// One term of a published sum: exponents and coefficient.
+pub(super) type Term = (i32, i32, f64);
+
+/// A published table made ready. Exponents count from the lowest, which the caller divides out.
+#[derive(Debug)]
+pub(super) struct Series<const N: usize> {
+    at: [(u8, u8); N],
+    weights: [[f64; 6]; N],
+}
+
+/// The sums over the terms, each multiplied by what its derivative brings down.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Sums {
+    /// Σ term
+    pub(super) f: f64,
+    /// Σ I term
+    pub(super) i: f64,
+    /// Σ I (I − 1) term
+    pub(super) ii: f64,
+    /// Σ J term
+    pub(super) j: f64,
+    /// Σ J (J − 1) term
+    pub(super) jj: f64,
+    /// Σ I J term
+    pub(super) ij: f64,
+}
+
+impl<const N: usize> Series<N> {
+    /// Makes a table ready; `low` are the lowest exponents in it.
+    pub(super) const fn new(terms: &[Term; N], low: (i32, i32)) -> Self {
+        let mut at = [(0, 0); N];
+        let mut weights = [[0.0; 6]; N];
+        let mut k = 0;
+        while k < N {
+            let (i, j, n) = terms[k];
+            at[k] = ((i - low.0) as u8, (j - low.1) as u8);
+            let (i, j) = (i as f64, j as f64);
+            weights[k] = [
+                n,
+                n * i,
+                n * i * (i - 1.0),
+                n * j,
+                n * j * (j - 1.0),
+                n * i * j,
+            ];
+            k += 1;
+        }
+        Self { at, weights }
+    }
+
+    /// All sums; `x` and `y` are the powers from zero up.
+    #[inline(always)]
+    pub(super) fn sums(&self, x: &[f64], y: &[f64]) -> Sums {
+        let mut even = [0.0; 6];
+        let mut odd = [0.0; 6];
+        let mut k = 0;
+        while k + 1 < N {
+            self.add(k, x, y, &mut even);
+            self.add(k + 1, x, y, &mut odd);
+            k += 2;
+        }
+        if k < N {
+            self.add(k, x, y, &mut even);
+        }
+        let [f, i, ii, j, jj, ij] = std::array::from_fn(|m| even[m] + odd[m]);
+        Sums {
+            f,
+            i,
+            ii,
+            j,
+            jj,
+            ij,
+        }
+    }
+
+    #[inline(always)]
+    fn add(&self, k: usize, x: &[f64], y: &[f64], into: &mut [f64; 6]) {
+        let power = self.power(k, x, y);
+        for (sum, weight) in into.iter_mut().zip(&self.weights[k]) {
+            *sum += weight * power;
+        }
+    }
+
+    /// The plain sum alone, for the backward equations.
+    #[inline(always)]
+    pub(super) fn value(&self, x: &[f64], y: &[f64]) -> f64 {
+        let mut parts = [0.0; 4];
+        for k in 0..N {
+            parts[k % 4] += self.weights[k][0] * self.power(k, x, y);
+        }
+        (parts[0] + parts[1]) + (parts[2] + parts[3])
+    }
+
+    #[inline(always)]
+    fn power(&self, k: usize, x: &[f64], y: &[f64]) -> f64 {
+        let (i, j) = self.at[k];
+        x[usize::from(i)] * y[usize::from(j)]
+    }
+}
+
+impl Sums {
+    /// The sums when a common power was divided out of every term.
+    #[inline(always)]
+    pub(super) fn times(self, factor: f64) -> Self {
+        Self {
+            f: self.f * factor,
+            i: self.i * factor,
+            ii: self.ii * factor,
+            j: self.j * factor,
+            jj: self.jj * factor,
+            ij: self.ij * factor,
+        }
+    }
+}
+
+/// The powers `x^0 … x^(N-1)`.
+#[inline(always)]
+pub(super) fn powers<const N: usize>(x: f64) -> [f64; N] {
+    let mut table = [1.0; N];
+    let mut have = 1;
+    while have < N {
+        let step = table[have - 1] * x;
+        let more = have.min(N - have);
+        let (known, new) = table.split_at_mut(have);
+        for (new, known) in new.iter_mut().zip(&known[..more]) {
+            *new = known * step;
+        }
+        have += more;
+    }
+    table
+}

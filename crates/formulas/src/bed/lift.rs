@@ -18,7 +18,7 @@ pub fn weight(voidage: f64, lump_density: f64, gas_density: f64, depth_m: f64) -
 /// Weight of a bed on its area.
 pub static WEIGHT: Card = Card {
     id: "bed.weight",
-    law: Law::Closed("w = (1 - e) * (rho_p - rho) * 9.80665 * L"),
+    law: Law::Closed("w = (1 - e) * (rho_p - rho) * g_n * L"),
     gives: symbol("w", &PA, "weight of the bed on its area"),
     takes: &[VOIDAGE, SOLID, DENSITY, symbol("L", &M, "depth of the bed")],
     limits: &[Limit::within("e", 0.0, 1.0)],
@@ -46,8 +46,8 @@ pub static LIFT_FLUX: Card = Card {
     law: Law::Closed(
         "A = 150 * mu * (1 - e)^2 / (e^3 * (phi * d)^2); \
          B = 1.75 * (1 - e) * rho / (e^3 * phi * d); \
-         w = (1 - e) * (rho_p - rho) * 9.80665; \
-         2 * w * rho / (A + sqrt(A^2 + 4 * B * w))",
+         w = (1 - e) * (rho_p - rho) * g_n; \
+         G_lift = 2 * w * rho / (A + sqrt(A^2 + 4 * B * w))",
     ),
     gives: symbol("G_lift", &KG_PER_M2_S, "mass flux that lifts the bed"),
     takes: &[VOIDAGE, SPHERICITY, LUMP, DENSITY, VISCOSITY, SOLID],

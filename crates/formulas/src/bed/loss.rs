@@ -31,7 +31,7 @@ pub static LOSS: Card = Card {
     id: "bed.loss",
     law: Law::Closed(
         "u = G / rho; \
-         L * (150 * mu * (1 - e)^2 * u / (e^3 * (phi * d)^2) \
+         dp = L * (150 * mu * (1 - e)^2 * u / (e^3 * (phi * d)^2) \
          + 1.75 * (1 - e) * rho * u^2 / (e^3 * phi * d))",
     ),
     gives: symbol("dp", &PA, "pressure loss of the bed"),

@@ -21,7 +21,7 @@ pub fn stoichiometric_air(x: &Composition) -> f64 {
 /// Dry air that a kilogram of fuel needs.
 pub static STOICHIOMETRIC_AIR: Card = Card {
     id: "fuel.stoichiometric-air",
-    law: Law::Closed("n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; n * 31.998 / 0.2314"),
+    law: Law::Closed("n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; AF = n * 31.998 / 0.2314"),
     gives: symbol("AF", &ONE, "dry air to burn a kilogram of fuel, kg/kg"),
     takes: &[CARBON, HYDROGEN, OXYGEN, SULPHUR],
     limits: &[],
@@ -157,7 +157,7 @@ pub static CARBON_DIOXIDE_SHARE: Card = Card {
         "n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; \
          n_c = C / 12.011 + S / 32.06; n_w = H / 2.016 + W / 18.015; \
          n_o = (lambda - 1) * n; n_n = 3.773 * lambda * n + N / 28.014; \
-         n_c / (n_c + n_w + n_o + n_n)",
+         x_co2 = n_c / (n_c + n_w + n_o + n_n)",
     ),
     gives: symbol("x_co2", &ONE, "carbon dioxide in the flue gas, by volume"),
     takes: TAKES,
@@ -174,7 +174,7 @@ pub static WATER_VAPOUR_SHARE: Card = Card {
         "n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; \
          n_c = C / 12.011 + S / 32.06; n_w = H / 2.016 + W / 18.015; \
          n_o = (lambda - 1) * n; n_n = 3.773 * lambda * n + N / 28.014; \
-         n_w / (n_c + n_w + n_o + n_n)",
+         x_h2o = n_w / (n_c + n_w + n_o + n_n)",
     ),
     gives: symbol("x_h2o", &ONE, "water vapour in the flue gas, by volume"),
     takes: TAKES,
@@ -191,7 +191,7 @@ pub static OXYGEN_SHARE: Card = Card {
         "n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; \
          n_c = C / 12.011 + S / 32.06; n_w = H / 2.016 + W / 18.015; \
          n_o = (lambda - 1) * n; n_n = 3.773 * lambda * n + N / 28.014; \
-         n_o / (n_c + n_w + n_o + n_n)",
+         x_o2 = n_o / (n_c + n_w + n_o + n_n)",
     ),
     gives: symbol("x_o2", &ONE, "oxygen in the flue gas, by volume"),
     takes: TAKES,

@@ -35,7 +35,7 @@ pub static FRICTION_FACTOR: Card = Card {
     id: "heat.friction-factor",
     law: Law::Closed(
         "f_l = 64 / 2300; f_t = (1.8 * log10(4000) - 1.5)^-2; \
-         cases(Re <= 2300, 64 / Re, Re >= 4000, (1.8 * log10(Re) - 1.5)^-2, \
+         f = cases(Re <= 2300, 64 / Re, Re >= 4000, (1.8 * log10(Re) - 1.5)^-2, \
          f_l + (Re - 2300) / (4000 - 2300) * (f_t - f_l))",
     ),
     gives: symbol("f", &ONE, "friction factor of Darcy"),

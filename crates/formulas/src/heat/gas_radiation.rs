@@ -150,7 +150,7 @@ pub static WATER_VAPOUR_EMISSIVITY: Card = Card {
          c_2 = -0.10838 - 0.17156 * t + 0.045915 * t^2; \
          P_E = p + 2.56 * p_a / sqrt(t); P_m = 13.2 * t^2; \
          a = cases(t <= 0.75, 2.144, 1.888 - 2.053 * log10(t)); b = 1.10 * t^-1.4; \
-         exp(c_0 + c_1 * X + c_2 * X^2) \
+         eps_w = exp(c_0 + c_1 * X + c_2 * X^2) \
          * (1 - (a - 1) * (1 - P_E) / (a + b - 1 + P_E) * exp(-0.5 * log10(P_m / P)^2))",
     ),
     gives: symbol("eps_w", &ONE, "emissivity of water vapour"),
@@ -171,7 +171,7 @@ pub static CARBON_DIOXIDE_EMISSIVITY: Card = Card {
          c_2 = -0.23678 + 0.19731 * t - 0.19544 * t^2 + 0.044644 * t^3; \
          P_E = p + 0.28 * p_a; P_m = cases(t <= 0.7, 0.054 / t^2, 0.225 * t^2); \
          a = 1 + 0.1 * t^-1.45; \
-         exp(c_0 + c_1 * X + c_2 * X^2) \
+         eps_c = exp(c_0 + c_1 * X + c_2 * X^2) \
          * (1 - (a - 1) * (1 - P_E) / (a + 0.23 - 1 + P_E) * exp(-1.47 * log10(P_m / P)^2))",
     ),
     gives: symbol("eps_c", &ONE, "emissivity of carbon dioxide"),
@@ -187,7 +187,7 @@ pub static OVERLAP: Card = Card {
     id: "heat.emissivity-overlap",
     law: Law::Closed(
         "P = 100 * (p_w + p_c) * L; z = p_w / (p_w + p_c); \
-         cases(P <= 1, 0, (z / (10.7 + 101 * z) - z^10.4 / 111.7) * log10(P)^2.76)",
+         d_eps = cases(P <= 1, 0, (z / (10.7 + 101 * z) - z^10.4 / 111.7) * log10(P)^2.76)",
     ),
     gives: symbol("d_eps", &ONE, "emissivity lost where the two gases overlap"),
     takes: &[

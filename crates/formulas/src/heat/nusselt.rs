@@ -21,7 +21,7 @@ pub static NUSSELT_LAMINAR: Card = Card {
     law: Law::Closed(
         "Nu_2 = 1.615 * (Re * Pr * d_L)^(1 / 3); \
          Nu_3 = (2 / (1 + 22 * Pr))^(1 / 6) * (Re * Pr * d_L)^(1 / 2); \
-         (3.66^3 + 0.7^3 + (Nu_2 - 0.7)^3 + Nu_3^3)^(1 / 3)",
+         Nu = (3.66^3 + 0.7^3 + (Nu_2 - 0.7)^3 + Nu_3^3)^(1 / 3)",
     ),
     gives: NU,
     takes: &[RE, PR, D_L],
@@ -50,7 +50,7 @@ pub static NUSSELT_TURBULENT: Card = Card {
     id: "heat.nusselt-turbulent",
     law: Law::Closed(
         "f = (1.8 * log10(Re) - 1.5)^-2; \
-         f / 8 * (Re - 1000) * Pr / (1 + 12.7 * sqrt(f / 8) * (Pr^(2 / 3) - 1)) \
+         Nu = f / 8 * (Re - 1000) * Pr / (1 + 12.7 * sqrt(f / 8) * (Pr^(2 / 3) - 1)) \
          * (1 + d_L^(2 / 3))",
     ),
     gives: NU,

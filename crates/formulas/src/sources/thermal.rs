@@ -162,3 +162,68 @@ pub static IJHMT_63_TUBES: Source = Source {
     identifier: "",
     seen: Seen::FromMemory,
 };
+
+/// Dry steam coal of South Wales: analysis and heat by calorimeter.
+pub static COAL_ANALYSIS_1884: Source = Source {
+    key: "coal-analysis-1884",
+    title: "Scientific American Supplement, number 441: analyses of Welsh steam coal",
+    edition: "number 441",
+    year: 1884,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Thermochemical tables of gases.
+pub static JANAF_1998: Source = Source {
+    key: "janaf-1998",
+    title: "NIST-JANAF Thermochemical Tables",
+    edition: "fourth edition",
+    year: 1998,
+    publisher: "NIST",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Air and a worked duct.
+pub static HEAT_TRANSFER_2007: Source = Source {
+    key: "heat-transfer-2007",
+    title: "Fundamentals of Heat and Mass Transfer",
+    edition: "sixth edition",
+    year: 2007,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Minimum flow for a bed to fluidise.
+pub static AICHE_12_FLUIDISATION: Source = Source {
+    key: "aiche-12-fluidisation-1966",
+    title: "A generalized method for predicting the minimum fluidization velocity",
+    edition: "AIChE Journal, volume 12, page 610",
+    year: 1966,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// The works of this field.
+pub static SOURCES: &[&Source] = &[
+    &FUEL_81_HHV,
+    &ISO_1928,
+    &ATOMIC_WEIGHTS,
+    &NASA_TP_2002_211556,
+    &NASA_TM_4647,
+    &JCP_18_VISCOSITY,
+    &MOLPHYS_12_CONDUCTIVITY,
+    &CODATA_2018,
+    &CEP_48_PACKED_COLUMNS,
+    &COMBUSTION_FLAME_19,
+    &RADIATIVE_TRANSFER,
+    &HEAT_ATLAS_2010,
+    &IJHMT_63_TUBES,
+    &COAL_ANALYSIS_1884,
+    &JANAF_1998,
+    &HEAT_TRANSFER_2007,
+    &AICHE_12_FLUIDISATION,
+];

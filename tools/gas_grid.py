@@ -87,7 +87,7 @@ def fits(gas):
     yield "use formulas::gas::{Fit, PureFits};"
     yield ""
     yield "/// Carbon dioxide, water vapour, oxygen, nitrogen; 300 to 2500 K."
-    yield "pub static KINETIC_THEORY: [PureFits; 4] = ["
+    yield "pub(crate) static KINETIC_THEORY: [PureFits; 4] = ["
     ranges = [numpy.linspace(300, 1000, 71), numpy.linspace(1000, 2500, 76)]
     for name in GASES:
         yield f"    // {NAMES[name][0].upper()}{NAMES[name][1:]}."

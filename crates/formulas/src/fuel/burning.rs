@@ -21,7 +21,9 @@ pub fn stoichiometric_air(x: &Composition) -> f64 {
 /// Dry air that a kilogram of fuel needs.
 pub static STOICHIOMETRIC_AIR: Card = Card {
     id: "fuel.stoichiometric-air",
-    law: Law::Closed("n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; AF = n * 31.998 / 0.2314"),
+    law: Law::Closed(
+        "n = C / 12.011 + H / 4.032 + S / 32.06 - O / 31.998; AF = n * 31.998 / 0.2314",
+    ),
     gives: symbol("AF", &ONE, "dry air to burn a kilogram of fuel, kg/kg"),
     takes: &[CARBON, HYDROGEN, OXYGEN, SULPHUR],
     limits: &[],

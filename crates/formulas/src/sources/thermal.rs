@@ -17,6 +17,10 @@ pub(super) static SOURCES: &[&Source] = &[
     &RADIATIVE_TRANSFER,
     &HEAT_ATLAS_2010,
     &IJHMT_63_TUBES,
+    &COAL_ANALYSIS_1884,
+    &JANAF_1998,
+    &HEAT_TRANSFER_2007,
+    &AICHE_12_FLUIDISATION,
 ];
 
 /// Higher heating value from elementary analysis.
@@ -206,24 +210,3 @@ pub static AICHE_12_FLUIDISATION: Source = Source {
     identifier: "",
     seen: Seen::FromMemory,
 };
-
-/// The works of this field.
-pub static SOURCES: &[&Source] = &[
-    &FUEL_81_HHV,
-    &ISO_1928,
-    &ATOMIC_WEIGHTS,
-    &NASA_TP_2002_211556,
-    &NASA_TM_4647,
-    &JCP_18_VISCOSITY,
-    &MOLPHYS_12_CONDUCTIVITY,
-    &CODATA_2018,
-    &CEP_48_PACKED_COLUMNS,
-    &COMBUSTION_FLAME_19,
-    &RADIATIVE_TRANSFER,
-    &HEAT_ATLAS_2010,
-    &IJHMT_63_TUBES,
-    &COAL_ANALYSIS_1884,
-    &JANAF_1998,
-    &HEAT_TRANSFER_2007,
-    &AICHE_12_FLUIDISATION,
-];

@@ -8,7 +8,7 @@
 use formulas::gas::{Fit, PureFits};
 
 /// Carbon dioxide, water vapour, oxygen, nitrogen; 300 to 2500 K.
-pub static KINETIC_THEORY: [PureFits; 4] = [
+pub(crate) static KINETIC_THEORY: [PureFits; 4] = [
     // Carbon dioxide.
     PureFits {
         viscosity: Fit {

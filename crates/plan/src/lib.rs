@@ -5,6 +5,7 @@
 //! file and knows no formula: it says what was typed, not what it is worth.
 
 mod difference;
+mod document;
 mod entry;
 mod field;
 mod file;
@@ -16,6 +17,7 @@ mod problem;
 mod register;
 mod size_text;
 mod slot;
+mod splice;
 mod value_text;
 mod visit;
 mod write;
@@ -25,6 +27,7 @@ pub mod section;
 pub mod workshop;
 
 pub use difference::{Change, ChangeKind, difference};
+pub use document::Document;
 pub use entry::Entry;
 pub use field::{Choice, Field, FieldKind, Limits, Named, within};
 pub use file::{File, Read, read_file};

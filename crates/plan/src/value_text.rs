@@ -133,7 +133,7 @@ pub(crate) fn count(written: &Written, range: (u32, u32), misfits: &mut Misfits)
 /// One of the names of a choice.
 pub(crate) fn choice<C: Choice>(written: &Written, misfits: &mut Misfits) -> Option<C> {
     let names = || C::NAMES.iter().map(|(_, name, _)| *name);
-    let read = text_or(written, misfits, names().next().unwrap_or_default())?;
+    let read = text_or(written, misfits, names().next().unwrap_or(""))?;
     if let Some((value, _, _)) = C::NAMES.iter().find(|(_, name, _)| *name == read) {
         return Some(*value);
     }

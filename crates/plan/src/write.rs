@@ -47,7 +47,10 @@ impl Writer {
             ..Table::default()
         });
         section.visit(self);
-        self.tables.pop().unwrap_or_default()
+        match self.tables.pop() {
+            Some(table) => table,
+            None => panic!("the table pushed above is still there"),
+        }
     }
 }
 

@@ -27,7 +27,7 @@ pub(crate) enum Shape {
     Number(String),
     /// A list.
     List(Vec<Written>),
-    /// A table between braces.
+    /// A table, between braces or under a heading.
     Table(Vec<(String, Written)>),
     /// Something that no field takes: what it is, and its writing.
     Foreign {
@@ -57,7 +57,15 @@ impl Written {
     pub(crate) fn of_item(item: &Item, source: &str) -> Self {
         match item {
             Item::Value(value) => Self::of_value(value, source),
-            Item::Table(_) => Self::foreign("a table", item.span()),
+            Item::Table(table) => Self {
+                shape: Shape::Table(
+                    table
+                        .iter()
+                        .map(|(key, item)| (key.to_owned(), Self::of_item(item, source)))
+                        .collect(),
+                ),
+                span: item.span(),
+            },
             Item::ArrayOfTables(_) => Self::foreign("a list of tables", item.span()),
             Item::None => Self::foreign("nothing", None),
         }
@@ -76,7 +84,7 @@ impl Written {
         let raw = span
             .clone()
             .and_then(|s| source.get(s))
-            .unwrap_or_default()
+            .unwrap_or("")
             .to_owned();
         let foreign = |what| Shape::Foreign {
             what,
@@ -121,7 +129,7 @@ impl Written {
             Shape::Text { .. } => "a text",
             Shape::Number(_) => "a bare number",
             Shape::List(_) => "a list",
-            Shape::Table(_) => "a table between braces",
+            Shape::Table(_) => "a table",
             Shape::Foreign { what, .. } => what,
         }
     }

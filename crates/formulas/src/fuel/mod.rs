@@ -4,9 +4,12 @@
 //! counted as nitrogen, and sulphur dioxide as carbon dioxide. Left out: unburnt gas and
 //! carbon (an efficiency of burning is an input of the loop), and the moisture of the air.
 
+mod as_fired;
 mod burning;
 mod heating_value;
+mod solid;
 
+pub use as_fired::{SHARE_AS_FIRED, share_as_fired};
 pub use burning::{
     CARBON_DIOXIDE_SHARE, FLUE_MASS, OXYGEN_SHARE, Products, STOICHIOMETRIC_AIR,
     WATER_VAPOUR_SHARE, combustion_products, flue_mass, stoichiometric_air,
@@ -14,11 +17,13 @@ pub use burning::{
 pub use heating_value::{
     HIGHER_HEATING_VALUE, LOWER_HEATING_VALUE, higher_heating_value, lower_heating_value,
 };
+pub use solid::{SolidFuel, solid_fuel};
 
 use reckoning::Card;
 
 /// The cards of this family.
 pub static CARDS: &[&Card] = &[
+    &SHARE_AS_FIRED,
     &HIGHER_HEATING_VALUE,
     &LOWER_HEATING_VALUE,
     &STOICHIOMETRIC_AIR,
@@ -58,5 +63,36 @@ impl Composition {
             + self.sulphur
             + self.ash
             + self.water
+    }
+
+    /// The same fuel with other shares of water and ash, as it lies in the hopper.
+    #[must_use]
+    pub fn with_water_and_ash(&self, water: f64, ash: f64) -> Self {
+        let burnable = 1.0 - self.water - self.ash;
+        let share = |x| share_as_fired(x, burnable, water, ash);
+        Self {
+            carbon: share(self.carbon),
+            hydrogen: share(self.hydrogen),
+            oxygen: share(self.oxygen),
+            nitrogen: share(self.nitrogen),
+            sulphur: share(self.sulphur),
+            ash,
+            water,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn drying_a_fuel_keeps_what_burns_in_proportion() {
+        let fuel = solid_fuel("wood").expect("a row").composition;
+        let dry = fuel.with_water_and_ash(0.0, fuel.ash);
+        assert!((dry.sum() - 1.0).abs() < 2e-4);
+        assert!((dry.hydrogen / dry.carbon - fuel.hydrogen / fuel.carbon).abs() < 1e-12);
+        let back = dry.with_water_and_ash(fuel.water, fuel.ash);
+        assert!((back.carbon - fuel.carbon).abs() < 1e-12);
     }
 }

@@ -61,7 +61,7 @@ pub static ATOMIC_WEIGHTS: Source = Source {
 pub static NASA_TP_2002_211556: Source = Source {
     key: "nasa-tp-2002-211556",
     title: "NASA Glenn Coefficients for Calculating Thermodynamic Properties of Individual Species",
-    edition: "read in public transcriptions of its data file",
+    edition: "read in public copies of its data file",
     year: 2002,
     publisher: "NASA",
     identifier: "NASA/TP-2002-211556",
@@ -72,7 +72,7 @@ pub static NASA_TP_2002_211556: Source = Source {
 pub static NASA_TM_4647: Source = Source {
     key: "nasa-tm-4647",
     title: "Transport Coefficients for the NASA Lewis Chemical Equilibrium Program",
-    edition: "read in public transcriptions of its data file, as revised to 2002",
+    edition: "read in public copies of its data file, as revised to 2002",
     year: 1995,
     publisher: "NASA",
     identifier: "NASA TM-4647",
@@ -127,7 +127,7 @@ pub static CEP_48_PACKED_COLUMNS: Source = Source {
 pub static COMBUSTION_FLAME_19: Source = Source {
     key: "combustion-flame-19-1972",
     title: "Spectral and total emissivity of water vapor and carbon dioxide",
-    edition: "Combustion and Flame, volume 19, page 33; coefficients read in a published transcription",
+    edition: "Combustion and Flame, volume 19, page 33; coefficients read in a published copy",
     year: 1972,
     publisher: "",
     identifier: "",

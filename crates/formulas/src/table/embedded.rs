@@ -17,6 +17,16 @@ pub static FILES: &[(&str, &str)] = &[
         "copper-stress-trade-r220",
         include_str!("../../tables/copper-stress-trade-r220.toml"),
     ),
+    ("fuel-lumps", include_str!("../../tables/fuel-lumps.toml")),
+    (
+        "fuel-steam-coal",
+        include_str!("../../tables/fuel-steam-coal.toml"),
+    ),
+    (
+        "fuel-typical",
+        include_str!("../../tables/fuel-typical.toml"),
+    ),
+    ("fuel-wood", include_str!("../../tables/fuel-wood.toml")),
 ];
 
 static TABLES: LazyLock<Vec<(&str, Table)>> = LazyLock::new(|| {

@@ -60,12 +60,14 @@ proptest! {
     fn identity_one_phase_obeys_the_laws((point, p, t) in one_phase()) {
         let at = point(p, t);
         prop_assert!((at.h - at.u - p * at.v).abs() <= 1e-9 * (at.u.abs() + p * at.v));
-        prop_assert!(at.cp >= at.cv && at.cv > 0.0);
+        prop_assert!(at.cp >= at.cv() && at.cv() > 0.0);
         prop_assert!(at.dv_dp_t < 0.0);
-        // c_p - c_v = -T (dv/dT)² / (dv/dp), and w² = -v² c_p / c_v / (dv/dp).
-        let excess = -t * at.dv_dt_p * at.dv_dt_p / at.dv_dp_t;
-        prop_assert!((at.cp - at.cv - excess).abs() <= 1e-10 * at.cp);
-        close(at.w * at.w, -at.v * at.v * at.cp / at.cv / at.dv_dp_t, 1e-9)?;
+        // The speed of sound follows from the slope of pressure by density without loss of entropy,
+        // here by differences: 1e-3 of the pressure up and down along a line of one entropy.
+        let rho = |p: f64| steam::at_ps(p, at.s).expect("in range").rho;
+        if at.v > 0.01 && p > 1e3 && p < 8e6 {
+            close(at.w() * at.w(), 1.0 / slope(p, 1e-3, rho), 1e-5)?;
+        }
     }
 
     /// Differences over 1e-4 of a variable: their own error is far below one in a million.
@@ -195,7 +197,7 @@ fn published_consistency_of_the_metastable_vapour() {
         assert!((other.h - stable.h).abs() <= 43.5, "h at {p}");
         assert!((other.cp / stable.cp - 1.0).abs() <= 7.85e-3, "cp at {p}");
         assert!((other.s - stable.s).abs() <= 0.0825, "s at {p}");
-        assert!((other.w / stable.w - 1.0).abs() <= 5.15e-4, "w at {p}");
+        assert!((other.w() / stable.w() - 1.0).abs() <= 5.15e-4, "w at {p}");
     }
 }
 

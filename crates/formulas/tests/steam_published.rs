@@ -31,7 +31,7 @@ fn table(rows: &[[f64; 8]], point: fn(f64, f64) -> Point) {
             (at.u / 1e3, u),
             (at.s / 1e3, s),
             (at.cp / 1e3, cp),
-            (at.w, w),
+            (at.w(), w),
         ] {
             agrees(found, printed, NINE_FIGURES);
         }

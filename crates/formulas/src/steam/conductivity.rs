@@ -5,7 +5,7 @@
 //! caller has from the equations of regions 1 and 2.
 
 use super::gibbs::Point;
-use super::viscosity::{RHO_STAR, T_STAR_K, double_polynomial, polynomial, viscosity};
+use super::viscosity::{RHO_STAR, T_STAR_K, double_polynomial, polynomial};
 
 const P_STAR_PA: f64 = 22.064e6;
 const LAMBDA_STAR: f64 = 1e-3;
@@ -177,17 +177,17 @@ pub fn enhancement(at: &Enhancing) -> f64 {
     AMPLITUDE * r * (at.cp / R_STAR) * t / (at.mu / MU_STAR_PA_S) * crossover * LAMBDA_STAR
 }
 
-/// Conductivity, W/(m K), of one phase with its enhancement.
+/// Conductivity, W/(m K), of one phase whose viscosity (Pa s) is known, with its enhancement.
 #[must_use]
-pub fn conductivity(point: &Point) -> f64 {
+pub fn conductivity(point: &Point, mu: f64) -> f64 {
     background(point.rho, point.t_k)
         + enhancement(&Enhancing {
             rho: point.rho,
             t_k: point.t_k,
             cp: point.cp,
-            cv: point.cv,
+            cv: point.cv(),
             drho_dp_t: -point.rho * point.rho * point.dv_dp_t,
-            mu: viscosity(point.rho, point.t_k),
+            mu,
         })
 }
 

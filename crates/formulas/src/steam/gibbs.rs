@@ -43,10 +43,6 @@ pub struct Point {
     pub s: f64,
     /// Specific heat at constant pressure, J/(kg K).
     pub cp: f64,
-    /// Specific heat at constant volume, J/(kg K).
-    pub cv: f64,
-    /// Speed of sound, m/s.
-    pub w: f64,
     /// (∂v/∂T) at constant pressure, m³/(kg K).
     pub dv_dt_p: f64,
     /// (∂v/∂p) at constant temperature, m³/(kg Pa).
@@ -76,8 +72,6 @@ impl Point {
             u: rt * (t - p),
             s: R * (t - g),
             cp: -R * tt,
-            cv: R * (expansion * expansion / pp - tt),
-            w: (rt * p * p / (expansion * expansion / tt - pp)).sqrt(),
             dv_dt_p: R / p_pa * expansion,
             dv_dp_t: rt / (p_pa * p_pa) * pp,
         }
@@ -99,6 +93,18 @@ impl Point {
         }
     }
 
+    /// Specific heat at constant volume, J/(kg K).
+    #[must_use]
+    pub fn cv(&self) -> f64 {
+        self.cp + self.t_k * self.dv_dt_p * self.dv_dt_p / self.dv_dp_t
+    }
+
+    /// Speed of sound, m/s.
+    #[must_use]
+    pub fn w(&self) -> f64 {
+        self.v * (-self.cp / (self.cv() * self.dv_dp_t)).sqrt()
+    }
+
     /// (∂ρ/∂h) at constant pressure, kg²/(m³ J).
     #[must_use]
     pub fn drho_dh_p(&self) -> f64 {
@@ -116,5 +122,25 @@ impl Point {
     #[must_use]
     pub fn dh_dp_t(&self) -> f64 {
         self.v - self.t_k * self.dv_dt_p
+    }
+}
+
+/// What the first step of an inverse needs: enthalpy, entropy and specific heat, in SI.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Caloric {
+    pub(super) h: f64,
+    pub(super) s: f64,
+    pub(super) cp: f64,
+}
+
+impl Caloric {
+    /// From γ, τ γ_τ and τ² γ_ττ.
+    #[inline(always)]
+    pub(super) fn new(t_k: f64, g: f64, t: f64, tt: f64) -> Self {
+        Self {
+            h: R * t_k * t,
+            s: R * (t - g),
+            cp: -R * tt,
+        }
     }
 }

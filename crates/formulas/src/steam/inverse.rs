@@ -3,7 +3,7 @@
 //! The backward equations give a first temperature; one Newton step on the forward equation takes
 //! away what they lack, so that the state has no kinks that an integrator would feel.
 
-use super::gibbs::Point;
+use super::gibbs::{Caloric, Point};
 use super::range::{OutOfRange, T_MAX_K, served_pressure, t_min_k, within};
 use super::saturated::Saturated;
 use super::state::{Phase, State};
@@ -36,8 +36,9 @@ trait Second {
     /// at any pressure served: most calls are spared one or both ends of the line by this.
     const BOUNDS: (f64, f64, f64);
     fn of(point: &Point) -> f64;
-    /// Derivative by temperature at constant pressure.
-    fn by_t(point: &Point) -> f64;
+    /// Derivative by temperature (K) at constant pressure, from the specific heat.
+    fn by_t(t_k: f64, cp: f64) -> f64;
+    fn of_caloric(at: &Caloric) -> f64;
     fn first_liquid(p_pa: f64, value: f64) -> f64;
     fn first_steam(p_pa: f64, value: f64) -> f64;
 }
@@ -51,8 +52,11 @@ impl Second for Enthalpy {
     fn of(point: &Point) -> f64 {
         point.h
     }
-    fn by_t(point: &Point) -> f64 {
-        point.cp
+    fn by_t(_: f64, cp: f64) -> f64 {
+        cp
+    }
+    fn of_caloric(at: &Caloric) -> f64 {
+        at.h
     }
     fn first_liquid(p_pa: f64, value: f64) -> f64 {
         backward_ph::liquid(p_pa, value)
@@ -71,8 +75,11 @@ impl Second for Entropy {
     fn of(point: &Point) -> f64 {
         point.s
     }
-    fn by_t(point: &Point) -> f64 {
-        point.cp / point.t_k
+    fn by_t(t_k: f64, cp: f64) -> f64 {
+        cp / t_k
+    }
+    fn of_caloric(at: &Caloric) -> f64 {
+        at.s
     }
     fn first_liquid(p_pa: f64, value: f64) -> f64 {
         backward_ps::liquid(p_pa, value)
@@ -113,25 +120,26 @@ fn at<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
 }
 
 fn liquid<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
-    let first = region1::point(p_pa, S::first_liquid(p_pa, value));
-    let second = region1::point(p_pa, first.t_k + short_of::<S>(&first, value));
-    settled::<S>(Phase::Liquid, &second, value)
+    let first_k = S::first_liquid(p_pa, value);
+    let t_k = first_k + step::<S>(first_k, &region1::caloric(p_pa, first_k), value);
+    settled::<S>(Phase::Liquid, &region1::point(p_pa, t_k), value)
 }
 
 fn steam<S: Second>(p_pa: f64, value: f64) -> Result<State, OutOfRange> {
-    let first = region2::point(p_pa, S::first_steam(p_pa, value));
-    let second = region2::point(p_pa, first.t_k + short_of::<S>(&first, value));
-    settled::<S>(Phase::Superheated, &second, value)
+    let first_k = S::first_steam(p_pa, value);
+    let t_k = first_k + step::<S>(first_k, &region2::caloric(p_pa, first_k), value);
+    settled::<S>(Phase::Superheated, &region2::point(p_pa, t_k), value)
 }
 
-/// How much the point is too cold for the value, K, to first order.
-fn short_of<S: Second>(point: &Point, value: f64) -> f64 {
-    (value - S::of(point)) / S::by_t(point)
+/// The Newton step, K.
+fn step<S: Second>(t_k: f64, at: &Caloric, value: f64) -> f64 {
+    (value - S::of_caloric(at)) / S::by_t(t_k, at.cp)
 }
 
 /// After the step less than 10 µK is left, which is taken away to first order.
 fn settled<S: Second>(phase: Phase, point: &Point, value: f64) -> Result<State, OutOfRange> {
-    let point = point.warmer_by(short_of::<S>(point, value));
+    let left_k = (value - S::of(point)) / S::by_t(point.t_k, point.cp);
+    let point = point.warmer_by(left_k);
     Ok(State::single(phase, served::<S>(&point, value)?))
 }
 

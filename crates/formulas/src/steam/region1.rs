@@ -2,7 +2,7 @@
 //!
 //! Coefficients of table 2. Left out: the equation's use above 623.15 K.
 
-use super::gibbs::{Gibbs, Point};
+use super::gibbs::{Caloric, Gibbs, Point};
 use super::series::{Series, Term, powers};
 
 const P_STAR_PA: f64 = 16.53e6;
@@ -74,4 +74,14 @@ fn gibbs(pi: f64, tau: f64) -> Gibbs {
         tt: by_y * by_y * a.jj,
         pt: -by_x * by_y * a.ij,
     }
+}
+
+/// Enthalpy, entropy and specific heat alone, where the rest is not needed.
+pub(super) fn caloric(p_pa: f64, t_k: f64) -> Caloric {
+    let (x, tau) = (7.1 - p_pa / P_STAR_PA, T_STAR_K / t_k);
+    let y = tau - 1.222;
+    let y_powers = powers::<59>(y);
+    let [j, jj, f] = SERIES.caloric(&powers::<33>(x), &y_powers);
+    let (low, by_y) = (1.0 / y_powers[LOW], tau / y);
+    Caloric::new(t_k, f * low, j * low * by_y, jj * low * by_y * by_y)
 }

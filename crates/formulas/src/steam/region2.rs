@@ -2,7 +2,7 @@
 //!
 //! Coefficients of tables 10 and 11, and the border to region 3 (equation 5, table 1).
 
-use super::gibbs::{Gibbs, Point};
+use super::gibbs::{Caloric, Gibbs, Point};
 use super::series::{Series, Sums, Term, powers};
 
 pub(super) const P_STAR_PA: f64 = 1e6;
@@ -93,6 +93,17 @@ pub fn point(p_pa: f64, t_k: f64) -> Point {
         t_k,
         &joined(pi, tau, &ideal(&IDEAL_SERIES, tau), &residual),
     )
+}
+
+/// Enthalpy, entropy and specific heat alone, where the rest is not needed.
+pub(super) fn caloric(p_pa: f64, t_k: f64) -> Caloric {
+    let (pi, tau) = (p_pa / P_STAR_PA, T_STAR_K / t_k);
+    let y = tau - 0.5;
+    let [j, jj, f] = RESIDUAL_SERIES.caloric(&powers::<25>(pi), &powers::<59>(y));
+    let ideal = ideal(&IDEAL_SERIES, tau);
+    let by_y = tau / y;
+    let g = pi.ln() + ideal.f + f;
+    Caloric::new(t_k, g, ideal.j + by_y * j, ideal.jj + by_y * by_y * jj)
 }
 
 /// The sums of the ideal-gas part; its logarithm of pressure is added by [`joined`].

@@ -135,7 +135,6 @@ impl Saturated {
             u: h - self.p_pa * v,
             x: Some(x),
             cp: None,
-            w: None,
             drho_dp_h: -rho * rho * dv_dp_h,
             drho_dh_p: -rho * rho * v_lg / h_lg,
         }

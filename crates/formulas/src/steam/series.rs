@@ -10,6 +10,7 @@ pub(super) type Term = (i32, i32, f64);
 #[derive(Debug)]
 pub(super) struct Series<const N: usize> {
     at: [(u8, u8); N],
+    /// In the order of use: J, J (J − 1), 1, I, I (I − 1), I J, each times n.
     weights: [[f64; 6]; N],
 }
 
@@ -41,11 +42,11 @@ impl<const N: usize> Series<N> {
             at[k] = ((i - low.0) as u8, (j - low.1) as u8);
             let (i, j) = (i as f64, j as f64);
             weights[k] = [
+                n * j,
+                n * j * (j - 1.0),
                 n,
                 n * i,
                 n * i * (i - 1.0),
-                n * j,
-                n * j * (j - 1.0),
                 n * i * j,
             ];
             k += 1;
@@ -56,18 +57,7 @@ impl<const N: usize> Series<N> {
     /// All sums; `x` and `y` are the powers from zero up.
     #[inline(always)]
     pub(super) fn sums(&self, x: &[f64], y: &[f64]) -> Sums {
-        let mut even = [0.0; 6];
-        let mut odd = [0.0; 6];
-        let mut k = 0;
-        while k + 1 < N {
-            self.add(k, x, y, &mut even);
-            self.add(k + 1, x, y, &mut odd);
-            k += 2;
-        }
-        if k < N {
-            self.add(k, x, y, &mut even);
-        }
-        let [f, i, ii, j, jj, ij] = std::array::from_fn(|m| even[m] + odd[m]);
+        let [j, jj, f, i, ii, ij] = self.first::<6>(x, y);
         Sums {
             f,
             i,
@@ -78,8 +68,31 @@ impl<const N: usize> Series<N> {
         }
     }
 
+    /// Only what enthalpy, entropy and specific heat need: Σ J term, Σ J (J − 1) term, Σ term.
     #[inline(always)]
-    fn add(&self, k: usize, x: &[f64], y: &[f64], into: &mut [f64; 6]) {
+    pub(super) fn caloric(&self, x: &[f64], y: &[f64]) -> [f64; 3] {
+        self.first::<3>(x, y)
+    }
+
+    /// The sums with the first `M` weights, in two chains so that neither waits for the other.
+    #[inline(always)]
+    fn first<const M: usize>(&self, x: &[f64], y: &[f64]) -> [f64; M] {
+        let mut even = [0.0; M];
+        let mut odd = [0.0; M];
+        let mut k = 0;
+        while k + 1 < N {
+            self.add(k, x, y, &mut even);
+            self.add(k + 1, x, y, &mut odd);
+            k += 2;
+        }
+        if k < N {
+            self.add(k, x, y, &mut even);
+        }
+        std::array::from_fn(|m| even[m] + odd[m])
+    }
+
+    #[inline(always)]
+    fn add<const M: usize>(&self, k: usize, x: &[f64], y: &[f64], into: &mut [f64; M]) {
         let power = self.power(k, x, y);
         for (sum, weight) in into.iter_mut().zip(&self.weights[k]) {
             *sum += weight * power;
@@ -91,7 +104,7 @@ impl<const N: usize> Series<N> {
     pub(super) fn value(&self, x: &[f64], y: &[f64]) -> f64 {
         let mut parts = [0.0; 4];
         for k in 0..N {
-            parts[k % 4] += self.weights[k][0] * self.power(k, x, y);
+            parts[k % 4] += self.weights[k][2] * self.power(k, x, y);
         }
         (parts[0] + parts[1]) + (parts[2] + parts[3])
     }

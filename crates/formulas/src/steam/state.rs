@@ -40,8 +40,6 @@ pub struct State {
     pub x: Option<f64>,
     /// Specific heat at constant pressure, J/(kg K); a mixture has none.
     pub cp: Option<f64>,
-    /// Speed of sound, m/s; not given for a mixture.
-    pub w: Option<f64>,
     /// (∂ρ/∂p) at constant enthalpy, kg/(m³ Pa).
     pub drho_dp_h: f64,
     /// (∂ρ/∂h) at constant pressure, kg²/(m³ J).
@@ -61,7 +59,6 @@ impl State {
             u: point.u,
             x: None,
             cp: Some(point.cp),
-            w: Some(point.w),
             drho_dp_h: point.drho_dp_h(),
             drho_dh_p: point.drho_dh_p(),
         }

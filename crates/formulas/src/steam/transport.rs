@@ -24,7 +24,7 @@ pub struct Transport {
 #[must_use]
 pub fn of(point: &Point) -> Transport {
     let mu = viscosity(point.rho, point.t_k);
-    let lambda = conductivity(point);
+    let lambda = conductivity(point, mu);
     Transport {
         mu,
         lambda,

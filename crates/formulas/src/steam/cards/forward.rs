@@ -104,7 +104,7 @@ pub static REGION1_CP: Card = card("steam.region1.cp", &CP, LIQUID, |x| {
 
 /// Speed of sound of liquid water.
 pub static REGION1_W: Card = card("steam.region1.w", &W, LIQUID, |x| {
-    water("steam.region1.w", x).map(|at| at.w)
+    water("steam.region1.w", x).map(|at| at.w())
 });
 
 /// Specific volume of steam.
@@ -134,7 +134,7 @@ pub static REGION2_CP: Card = card("steam.region2.cp", &CP, STEAM, |x| {
 
 /// Speed of sound of steam.
 pub static REGION2_W: Card = card("steam.region2.w", &W, STEAM, |x| {
-    steam("steam.region2.w", x).map(|at| at.w)
+    steam("steam.region2.w", x).map(|at| at.w())
 });
 
 /// Specific volume of vapour below its saturation temperature.
@@ -164,5 +164,5 @@ pub static METASTABLE_CP: Card = card("steam.metastable.cp", &CP, METASTABLE, |x
 
 /// Speed of sound of vapour below its saturation temperature.
 pub static METASTABLE_W: Card = card("steam.metastable.w", &W, METASTABLE, |x| {
-    metastable("steam.metastable.w", x).map(|at| at.w)
+    metastable("steam.metastable.w", x).map(|at| at.w())
 });

@@ -80,7 +80,7 @@ pub static CONDUCTIVITY_WATER: Card = Card {
     limits: &[],
     spread: Spread::Percent(6.0),
     cite: ENHANCED_CITE,
-    eval: |v| water("steam.region1.conductivity", v).map(|at| conductivity::conductivity(&at)),
+    eval: |v| water("steam.region1.conductivity", v).map(|at| transport::of(&at).lambda),
 };
 
 /// Conductivity of steam.
@@ -92,7 +92,7 @@ pub static CONDUCTIVITY_STEAM: Card = Card {
     limits: &[],
     spread: Spread::Percent(6.0),
     cite: ENHANCED_CITE,
-    eval: |v| steam("steam.region2.conductivity", v).map(|at| conductivity::conductivity(&at)),
+    eval: |v| steam("steam.region2.conductivity", v).map(|at| transport::of(&at).lambda),
 };
 
 /// Surface tension of water against its vapour.

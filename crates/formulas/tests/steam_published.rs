@@ -278,3 +278,50 @@ fn published_conductivity_r15_11() {
         agrees(conductivity::background(rho, t) * 1e3, milli, NINE_FIGURES);
     }
 }
+
+/// A card refuses what its release does not cover, and names the input at fault.
+#[test]
+fn cards_refuse_outside_their_region() {
+    for (id, inputs, symbol) in [
+        ("steam.saturation.temperature", &[23.0][..], "p"),
+        ("steam.saturation.pressure", &[650.0], "T"),
+        ("steam.region1.v", &[0.1, 380.0], "p"),
+        ("steam.region1.h", &[20.0, 630.0], "T"),
+        ("steam.region1.s", &[101.0, 300.0], "p"),
+        ("steam.region2.v", &[0.1, 370.0], "p"),
+        ("steam.region2.cp", &[20.0, 630.0], "p"),
+        ("steam.region2.h", &[1.0, 1080.0], "T"),
+        ("steam.region2.w", &[f64::NAN, 500.0], "p"),
+        ("steam.metastable.v", &[1.0, 460.0], "T"),
+        ("steam.metastable.v", &[1.0, 400.0], "T"),
+        ("steam.metastable.v", &[11.0, 500.0], "p"),
+        ("steam.region1.t-ph", &[0.1, 500.0], "p"),
+        ("steam.region1.t-ph", &[0.1, -100.0], "h"),
+        ("steam.region2a.t-ph", &[0.1, 2600.0], "p"),
+        ("steam.region2a.t-ph", &[5.0, 3500.0], "p"),
+        ("steam.region2b.t-ps", &[8.0, 5.8], "p"),
+        ("steam.region2c.t-ps", &[3.0, 5.8], "p"),
+        ("steam.wet-density", &[958.0, 0.6, 1.2], "x"),
+        ("steam.viscosity", &[-1.0, 400.0], "rho"),
+        ("steam.conductivity-background", &[1.0, 1200.0], "T"),
+        ("steam.surface-tension", &[648.0], "T"),
+    ] {
+        let card = formulas::register::find(id).expect("a card");
+        let refused = card.work(inputs).expect_err(id);
+        assert_eq!((refused.card, refused.symbol), (id, symbol), "{refused}");
+    }
+}
+
+/// Where the ends of two regions meet, the state filed from a solver lies on the border to within
+/// rounding, and both cards take it.
+#[test]
+fn cards_take_states_settled_on_the_saturation_line() {
+    for i in 1..=300 {
+        let p_mpa = f64::from(i) * 0.01;
+        let t_k = saturation::temperature(p_mpa * 1e6);
+        for id in ["steam.region1.h", "steam.region2.h"] {
+            let card = formulas::register::find(id).expect("a card");
+            assert!(card.work(&[p_mpa, t_k]).is_ok(), "{id} at {p_mpa} MPa");
+        }
+    }
+}

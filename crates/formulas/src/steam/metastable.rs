@@ -51,6 +51,6 @@ pub fn point(p_pa: f64, t_k: f64) -> Point {
     Point::new(
         p_pa,
         t_k,
-        &joined(pi, tau, &ideal(&IDEAL_SERIES, tau), &residual),
+        &joined(pi, tau, ideal(&IDEAL_SERIES, tau), &residual),
     )
 }

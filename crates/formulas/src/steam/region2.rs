@@ -91,7 +91,7 @@ pub fn point(p_pa: f64, t_k: f64) -> Point {
     Point::new(
         p_pa,
         t_k,
-        &joined(pi, tau, &ideal(&IDEAL_SERIES, tau), &residual),
+        &joined(pi, tau, ideal(&IDEAL_SERIES, tau), &residual),
     )
 }
 
@@ -100,29 +100,36 @@ pub(super) fn caloric(p_pa: f64, t_k: f64) -> Caloric {
     let (pi, tau) = (p_pa / P_STAR_PA, T_STAR_K / t_k);
     let y = tau - 0.5;
     let [j, jj, f] = RESIDUAL_SERIES.caloric(&powers::<25>(pi), &powers::<59>(y));
-    let ideal = ideal(&IDEAL_SERIES, tau);
+    let [ideal_j, ideal_jj, ideal] = ideal(&IDEAL_SERIES, tau);
     let by_y = tau / y;
-    let g = pi.ln() + ideal.f + f;
-    Caloric::new(t_k, g, ideal.j + by_y * j, ideal.jj + by_y * by_y * jj)
+    let g = pi.ln() + ideal + f;
+    Caloric::new(t_k, g, ideal_j + by_y * j, ideal_jj + by_y * by_y * jj)
 }
 
-/// The sums of the ideal-gas part; its logarithm of pressure is added by [`joined`].
+/// The sums J, J (J − 1) and plain of the ideal-gas part; its logarithm of pressure is added by
+/// [`joined`].
 #[inline(always)]
-pub(super) fn ideal(series: &Series<9>, tau: f64) -> Sums {
+pub(super) fn ideal(series: &Series<9>, tau: f64) -> [f64; 3] {
     let powers = powers::<9>(tau);
-    series.sums(&[1.0], &powers).times(1.0 / powers[LOW])
+    let by_low = 1.0 / powers[LOW];
+    series.caloric(&[1.0], &powers).map(|sum| sum * by_low)
 }
 
 /// Ideal-gas and residual part together.
 #[inline(always)]
-pub(super) fn joined(pi: f64, tau: f64, ideal: &Sums, residual: &Sums) -> Gibbs {
+pub(super) fn joined(
+    pi: f64,
+    tau: f64,
+    [ideal_j, ideal_jj, ideal]: [f64; 3],
+    residual: &Sums,
+) -> Gibbs {
     let by_y = tau / (tau - 0.5);
     Gibbs {
-        g: pi.ln() + ideal.f + residual.f,
+        g: pi.ln() + ideal + residual.f,
         p: 1.0 + residual.i,
         pp: -1.0 + residual.ii,
-        t: ideal.j + by_y * residual.j,
-        tt: ideal.jj + by_y * by_y * residual.jj,
+        t: ideal_j + by_y * residual.j,
+        tt: ideal_jj + by_y * by_y * residual.jj,
         pt: by_y * residual.ij,
     }
 }

@@ -74,29 +74,28 @@ impl<const N: usize> Series<N> {
         self.first::<3>(x, y)
     }
 
-    /// The sums with the first `M` weights, in two chains so that neither waits for the other.
+    /// The sums with the first `M` weights, four terms at a time so that few additions wait for
+    /// each other.
     #[inline(always)]
     fn first<const M: usize>(&self, x: &[f64], y: &[f64]) -> [f64; M] {
-        let mut even = [0.0; M];
-        let mut odd = [0.0; M];
+        let mut sums = [0.0; M];
         let mut k = 0;
-        while k + 1 < N {
-            self.add(k, x, y, &mut even);
-            self.add(k + 1, x, y, &mut odd);
-            k += 2;
+        while k + 4 <= N {
+            let [a, b, c, d] = std::array::from_fn(|m| self.power(k + m, x, y));
+            let w = &self.weights[k..k + 4];
+            for (m, sum) in sums.iter_mut().enumerate() {
+                *sum += (w[0][m] * a + w[1][m] * b) + (w[2][m] * c + w[3][m] * d);
+            }
+            k += 4;
         }
-        if k < N {
-            self.add(k, x, y, &mut even);
+        while k < N {
+            let power = self.power(k, x, y);
+            for (sum, weight) in sums.iter_mut().zip(&self.weights[k]) {
+                *sum += weight * power;
+            }
+            k += 1;
         }
-        std::array::from_fn(|m| even[m] + odd[m])
-    }
-
-    #[inline(always)]
-    fn add<const M: usize>(&self, k: usize, x: &[f64], y: &[f64], into: &mut [f64; M]) {
-        let power = self.power(k, x, y);
-        for (sum, weight) in into.iter_mut().zip(&self.weights[k]) {
-            *sum += weight * power;
-        }
+        sums
     }
 
     /// The plain sum alone, for the backward equations.

@@ -6,7 +6,7 @@
 //! a path across the bore. Left out: soot, the growth of the speed profile in the friction, and
 //! conduction along the tube.
 
-use formulas::gas::FlueGas;
+use formulas::gas::{FlueGas, partial_pressure};
 use formulas::heat;
 use reckoning::Refused;
 use reckoning::quantity::{Absolute, Quantity};
@@ -174,8 +174,8 @@ impl<'a> Bank<'a> {
             flux: heat::tube_flux(stream.gas_kg_s, tubes.count, tubes.bore_m),
             path: heat::GasPath {
                 p_bar,
-                h2o_bar: gas.fractions().h2o * p_bar,
-                co2_bar: gas.fractions().co2 * p_bar,
+                h2o_bar: partial_pressure(gas.fractions().h2o, p_bar),
+                co2_bar: partial_pressure(gas.fractions().co2, p_bar),
                 path_m: heat::tube_beam(tubes.bore_m),
             },
         }

@@ -1,12 +1,12 @@
 //! The cards of the mixture. Nitrogen is the rest of the shares.
 
 use reckoning::quantity::{
-    J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M3, ONE, PA_ABSOLUTE, PA_S, W_PER_M_K,
+    BAR_ABSOLUTE, J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M3, ONE, PA_ABSOLUTE, PA_S, W_PER_M_K,
 };
 use reckoning::{Card, Cite, Law, Limit, Refused, Spread, Symbol, symbol};
 
 use super::{FlueGas, MoleFractions, density};
-use crate::sources::thermal;
+use crate::sources::{DERIVED, thermal};
 
 const T: Symbol = symbol("T", &KELVIN, "temperature of the gas");
 const X_CO2: Symbol = symbol("x_co2", &ONE, "carbon dioxide, by volume");
@@ -76,6 +76,30 @@ pub static DENSITY: Card = Card {
         place: "molar gas constant, in the law of ideal gases",
     },
     eval: |v| Ok(density(v[0], v[1], v[2])),
+};
+
+/// Partial pressure of one gas of a mixture, bar; see [`PARTIAL_PRESSURE`].
+#[must_use]
+pub fn partial_pressure(share: f64, p_bar: f64) -> f64 {
+    share * p_bar
+}
+
+/// Partial pressure of one gas of a mixture; its dew point is the boiling point there.
+pub static PARTIAL_PRESSURE: Card = Card {
+    id: "gas.partial-pressure",
+    law: Law::Closed("p_a = x * p"),
+    gives: symbol("p_a", &BAR_ABSOLUTE, "partial pressure"),
+    takes: &[
+        symbol("x", &ONE, "share of the gas, by volume"),
+        symbol("p", &BAR_ABSOLUTE, "pressure of the mixture"),
+    ],
+    limits: &[Limit::within("x", 0.0, 1.0)],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "law of ideal mixtures",
+    },
+    eval: |v| Ok(partial_pressure(v[0], v[1])),
 };
 
 /// Specific heat of the gas.

@@ -9,7 +9,10 @@ mod mixture;
 mod thermo;
 mod transport;
 
-pub use cards::{CONDUCTIVITY, DENSITY, ENTHALPY, MOLAR_MASS, SPECIFIC_HEAT, VISCOSITY};
+pub use cards::{
+    CONDUCTIVITY, DENSITY, ENTHALPY, MOLAR_MASS, PARTIAL_PRESSURE, SPECIFIC_HEAT, VISCOSITY,
+    partial_pressure,
+};
 pub use mixture::{FlueGas, MoleFractions, density};
 pub use thermo::REFERENCE_TEMPERATURE_K;
 pub use transport::{Fit, NASA_FITS, PureFits, Transport};
@@ -20,6 +23,7 @@ use reckoning::Card;
 pub static CARDS: &[&Card] = &[
     &MOLAR_MASS,
     &DENSITY,
+    &PARTIAL_PRESSURE,
     &SPECIFIC_HEAT,
     &ENTHALPY,
     &VISCOSITY,

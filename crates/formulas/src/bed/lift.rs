@@ -56,7 +56,7 @@ pub static LIFT_FLUX: Card = Card {
         Limit::at_least("phi", 0.6),
         Limit::at_most("G_lift * phi * d / (mu * (1 - e))", 2500.0),
     ],
-    spread: Spread::Percent(30.0),
+    spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::CEP_48_PACKED_COLUMNS,
         place: "the general equation, solved for the weight of the bed",

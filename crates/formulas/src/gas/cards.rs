@@ -51,7 +51,7 @@ pub static MOLAR_MASS: Card = Card {
     gives: symbol("M", &ONE, "molar mass of the gas, kg/kmol"),
     takes: &[X_CO2, X_H2O, X_O2],
     limits: &[],
-    spread: Spread::Percent(0.3),
+    spread: Spread::Exact,
     cite: Cite {
         source: &thermal::NASA_TP_2002_211556,
         place: "molar masses; argon of the air taken as nitrogen",
@@ -142,7 +142,7 @@ pub static VISCOSITY: Card = Card {
     gives: symbol("mu", &PA_S, "dynamic viscosity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
     limits: &[Limit::within("T", 373.2, 5000.0)],
-    spread: Spread::Percent(2.0),
+    spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::JCP_18_VISCOSITY,
         place: "mixing rule, on the fits of NASA TM-4647",
@@ -160,7 +160,7 @@ pub static CONDUCTIVITY: Card = Card {
     gives: symbol("k", &W_PER_M_K, "thermal conductivity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
     limits: &[Limit::within("T", 373.2, 5000.0)],
-    spread: Spread::Percent(5.0),
+    spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::MOLPHYS_12_CONDUCTIVITY,
         place: "mixing rule, on the fits of NASA TM-4647",

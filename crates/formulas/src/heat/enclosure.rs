@@ -53,7 +53,7 @@ pub static TUBE_BEAM: Card = Card {
     gives: symbol("L", &M, "mean beam length"),
     takes: &[symbol("d", &M, "bore of the tube")],
     limits: &[],
-    spread: Spread::Percent(6.0),
+    spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::RADIATIVE_TRANSFER,
         place: "mean beam length 3.6 V / A of a long cylinder",

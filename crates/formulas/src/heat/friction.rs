@@ -41,7 +41,7 @@ pub static FRICTION_FACTOR: Card = Card {
     gives: symbol("f", &ONE, "friction factor of Darcy"),
     takes: &[symbol("Re", &ONE, "Reynolds number")],
     limits: &[Limit::at_most("Re", 1e6)],
-    spread: Spread::Percent(5.0),
+    spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::IJHMT_63_TUBES,
         place: "friction factor, with the straight line between 2300 and 4000",

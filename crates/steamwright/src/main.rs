@@ -1,26 +1,40 @@
 //! The command line.
+//!
+//! One module a command under `command`. A command gives an answer in words and in JSON, or says
+//! why it could not work; only `output` prints.
 
 mod command;
+mod output;
 
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
 
 /// From "I want this engine to run so long at this pressure" to a tested steam plant.
 #[derive(Parser)]
-#[command(name = "steamwright", version)]
+#[command(name = "steamwright", version, arg_required_else_help = true)]
 struct Arguments {
     #[command(subcommand)]
     command: Command,
+    /// Answer in JSON, for other programs
+    #[arg(long, global = true)]
+    json: bool,
 }
 
 #[derive(Subcommand)]
 enum Command {
-    /// List the published formulas.
+    /// List the published formulas, explain one, or work it
     Reckon(command::reckon::Arguments),
 }
 
 fn main() -> ExitCode {
-    match Arguments::parse().command {
-        Command::Reckon(arguments) => command::reckon::run(&arguments),
-    }
+    let Arguments { command, json } = Arguments::parse();
+    let answer = match &command {
+        Command::Reckon(arguments) => command::reckon::run(arguments),
+    };
+    let form = if json {
+        output::Form::Json
+    } else {
+        output::Form::Words
+    };
+    output::finish(answer, form)
 }

@@ -126,16 +126,22 @@ impl Working {
         unit: &'static Unit,
         known: &Known<Q>,
     ) -> Ref {
-        let value = known.value.in_unit(unit);
-        let origin = known.given.origin();
-        self.push(
-            symbol,
-            meaning,
-            value,
-            unit,
-            Basis::Given(known.given.clone()),
-            origin,
-        )
+        self.know_si(symbol, meaning, unit, known.value.si(), known.given.clone())
+    }
+
+    /// Files a value that enters from outside and whose kind is known only when the program runs:
+    /// `si` is in the SI unit of the kind of `unit`.
+    pub fn know_si(
+        &mut self,
+        symbol: &str,
+        meaning: &str,
+        unit: &'static Unit,
+        si: f64,
+        given: Given,
+    ) -> Ref {
+        let origin = given.origin();
+        let value = unit.from_si(si);
+        self.push(symbol, meaning, value, unit, Basis::Given(given), origin)
     }
 
     /// Works a card on earlier lines and files the result.

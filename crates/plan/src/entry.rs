@@ -95,7 +95,8 @@ impl<Q: Quantity> Entry<Q> {
             .map(|typed| Known::from_plan(typed.value, &self.path, &typed.text))
     }
 
-    /// The value with its origin, or the assumption that stands in for it.
+    /// The value with its origin, or the assumption that stands in for it; a misread value counts
+    /// as none, and its problem says so.
     #[must_use]
     pub fn known_or(&self, assumption: &'static Assumption) -> Known<Q> {
         self.known().unwrap_or_else(|| Known::assumed(assumption))

@@ -33,7 +33,7 @@ pub(crate) enum Shape {
     Foreign {
         /// What it is, in words.
         what: &'static str,
-        /// As written; empty for a table with a heading of its own.
+        /// As written.
         text: String,
     },
 }
@@ -66,16 +66,16 @@ impl Written {
                 ),
                 span: item.span(),
             },
-            Item::ArrayOfTables(_) => Self::foreign("a list of tables", item.span()),
-            Item::None => Self::foreign("nothing", None),
-        }
-    }
-
-    fn foreign(what: &'static str, span: Option<Range<usize>>) -> Self {
-        let text = String::new();
-        Self {
-            shape: Shape::Foreign { what, text },
-            span,
+            Item::ArrayOfTables(tables) => Self {
+                shape: Shape::List(
+                    tables
+                        .iter()
+                        .map(|table| Self::of_item(&Item::Table(table.clone()), source))
+                        .collect(),
+                ),
+                span: item.span(),
+            },
+            Item::None => panic!("the reader takes no item that is nothing"),
         }
     }
 
@@ -112,14 +112,11 @@ impl Written {
         Self { shape, span }
     }
 
-    /// The value as it is shown in messages.
+    /// The value as it is shown to a reader: a text without its quotes, all else as TOML.
     pub(crate) fn shown(&self) -> String {
         match &self.shape {
-            Shape::Text { text, .. } | Shape::Number(text) => text.clone(),
-            Shape::List(_) => "[…]".to_owned(),
-            Shape::Table(_) => "{…}".to_owned(),
-            Shape::Foreign { what, text } if text.is_empty() => (*what).to_owned(),
-            Shape::Foreign { text, .. } => text.clone(),
+            Shape::Text { text, .. } => text.clone(),
+            _ => self.toml(),
         }
     }
 
@@ -152,5 +149,12 @@ impl Written {
             }
             Shape::Foreign { text, .. } => text.clone(),
         }
+    }
+}
+
+/// A text without its quotes, all else as TOML.
+impl std::fmt::Display for Written {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.shown())
     }
 }

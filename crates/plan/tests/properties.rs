@@ -183,11 +183,24 @@ proptest! {
         for problem in &read.problems {
             prop_assert!(!problem.frame(&text).is_empty());
         }
-        prop_assert!(!write(&read.content).is_empty() || text.trim().is_empty() || !read.problems.is_empty());
+        let written = write(&read.content);
+        let again = plan::read(&written, "plan.toml").content;
+        prop_assert!(again == read.content, "{written}");
         if let Ok(mut document) = Document::<Plan>::open(&text, "plan.toml") {
             let _refused_or_not = document.set("boiler.barrel.wall.made", "3 mm");
             let _refused_or_not = document.unset("boiler.stay.x.diameter");
         }
+    }
+
+    #[test]
+    fn any_words_are_kept_letter_for_letter(words in any::<String>()) {
+        let mut document: Document<Plan> =
+            Document::open(&bare::<Plan>(), "plan.toml").expect("a bare plan");
+        document.set("name", "Before").expect("a name");
+        document.set("name", &words).expect("any words");
+        let name = document.read().content.name;
+        let expected = (!words.trim().is_empty()).then_some(&words);
+        prop_assert_eq!(name.get(), expected);
     }
 
     #[test]

@@ -201,6 +201,8 @@ impl Section for Firebox {
 pub struct FoundationRing {
     /// Depth, along the walls: the lap of its joints.
     pub depth: Entry<Size>,
+    /// Distance from the lower end of the barrel up to its underside.
+    pub set_in: Entry<Size>,
     /// How its joints can be seen.
     pub joint: Entry<Joint>,
     /// Metal.
@@ -215,6 +217,7 @@ impl Section for FoundationRing {
             "depth of the ring along the walls, which is the lap of its joints",
             within("1 mm", "60 mm"),
         );
+        v.size(&mut self.set_in, "set-in", "distance from the lower end of the barrel up to the underside of the ring; 0 mm where flush", within("0 mm", "200 mm"));
         v.choice(&mut self.joint, "joint", JOINT);
         v.text(&mut self.metal, "metal", METAL);
     }

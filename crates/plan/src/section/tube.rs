@@ -17,6 +17,8 @@ pub struct Tubes {
     pub outside: Entry<Size>,
     /// Wall.
     pub wall: Entry<Size>,
+    /// Diameter of the holes in the plates.
+    pub hole: Entry<Size>,
     /// Pattern of the holes.
     pub layout: Entry<TubeLayout>,
     /// Distance from middle to middle.
@@ -84,6 +86,12 @@ impl Tubes {
             "wall",
             "wall of a fire tube",
             within("0.2 mm", "6 mm"),
+        );
+        v.size(
+            &mut self.hole,
+            "hole",
+            "diameter of the holes in the plates, before brazing",
+            within("3 mm", "81 mm"),
         );
         v.choice(
             &mut self.layout,

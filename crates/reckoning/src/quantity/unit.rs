@@ -173,6 +173,7 @@ units! {
     PA_ABSOLUTE: Absolute = "Pa absolute" | "Pa", 1.0;
     KPA_ABSOLUTE: Absolute = "kPa absolute" | "kPa", 1e3;
     BAR_ABSOLUTE: Absolute = "bar absolute" | "bar" | "bar a" | "bara", 1e5;
+    HPA_ABSOLUTE: Absolute = "hPa absolute" | "hPa" | "mbar absolute" | "mbar", 1e2;
     MPA_ABSOLUTE: Absolute = "MPa absolute" | "MPa", 1e6;
     PSI_ABSOLUTE: Absolute = "psi absolute" | "psi" | "psia" | "psi a", PA_PER_PSI;
     PA: PressureDrop = "Pa", 1.0;

@@ -11,7 +11,7 @@ use formulas::coil::{
 };
 use formulas::gas::FlueGas;
 use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
-use formulas::steam::{Saturated, State, at_ph, transport};
+use formulas::steam::{Saturated, State, at_ph, at_pt, point_at, transport};
 use reckoning::solve::bracketed;
 
 use crate::engine::round_m2;
@@ -240,25 +240,29 @@ impl<'a> Coil<'a> {
         })
     }
 
-    /// Enthalpy after a length of superheating, by the midpoint of each slice.
+    /// Enthalpy after a length of superheating: each slice is an exchanger with gas at one
+    /// temperature and the properties of the steam at its middle.
     fn superheat(&self, gas_k: f64, from: f64, length_m: f64) -> Result<f64, NotSettled> {
+        let p = self.meeting.steam_pa;
         let slice_m = length_m / self.slices as f64;
-        let mut h = from;
+        let mut steam_k = at_ph(p, from)?.t_k;
         for _ in 0..self.slices {
-            let half = h + self.slope(gas_k, h)? * slice_m / 2.0;
-            h += self.slope(gas_k, half)? * slice_m;
+            let excess = gas_k - steam_k;
+            let half =
+                gas_k - excess * (-self.units_per_metre(gas_k, steam_k)? * slice_m / 2.0).exp();
+            steam_k = gas_k - excess * (-self.units_per_metre(gas_k, half)? * slice_m).exp();
         }
-        Ok(h)
+        Ok(at_pt(p, steam_k)?.h)
     }
 
-    /// Rise of the steam's enthalpy in a metre, J/(kg m).
-    fn slope(&self, gas_k: f64, h: f64) -> Result<f64, NotSettled> {
+    /// Transfer units of a metre of tube with single-phase steam, 1/m.
+    fn units_per_metre(&self, gas_k: f64, steam_k: f64) -> Result<f64, NotSettled> {
         let m = self.meeting;
-        let steam = at_ph(m.steam_pa, h)?;
-        let carry = transport::at_pt(m.steam_pa, steam.t_k)?;
+        let (_, steam) = point_at(m.steam_pa, steam_k)?;
+        let carry = transport::of(&steam);
         let inside = Inside::of(&carry, self.flux, self.dryer.bore_m, self.ratio);
-        let outside = self.outside(gas_k, steam.t_k);
-        Ok(self.per_metre(&outside, &inside, gas_k - steam.t_k) / m.steam_kg_s)
+        let outside = self.outside(gas_k, steam_k);
+        Ok(self.per_metre(&outside, &inside, 1.0) / (m.steam_kg_s * steam.cp))
     }
 }
 

@@ -275,7 +275,12 @@ impl Jets<'_> {
         let lacking = m_s * (STEAM_J_KG_K * self.steam_k - dh);
         // Steam warms and gas cools to one temperature: the balance falls as it rises.
         let balance = |t: f64| lacking - m_s * STEAM_J_KG_K * t + carried - self.enthalpy_w(gas, t);
-        let solved = bracketed(COLDEST_K, gas.gas_k, 1e-7, balance)
+        let hottest = if gas.gas_k > self.steam_k {
+            gas.gas_k
+        } else {
+            self.steam_k
+        };
+        let solved = bracketed(COLDEST_K, hottest, 1e-7, balance)
             .map_err(NotSettled::of("heat of steam and gas once mixed"))?;
         let c_g = mean(solved.x);
         let mixed = mixed_temperature(&Mixing {

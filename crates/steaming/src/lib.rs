@@ -15,16 +15,20 @@ pub mod fire;
 pub mod firebox;
 mod inputs;
 pub mod jets;
+pub mod rules;
 mod state;
 mod sweep;
 pub mod tubes;
 
 pub use assumptions::{ASSUMPTIONS, Entering, assumption};
-pub use band::{Band, POINTS, Question, Share, band, first_order_shares, normal_quantile};
+pub use band::{
+    Band, Drawn, Draws, POINTS, Reads, Share, draws, first_order_shares, normal_quantile,
+};
 pub use fault::NotSettled;
 pub use inputs::{
     Bed, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire, Firebox,
     Inputs, Leak, Site, Tubes,
 };
+pub use rules::{Judging, RULES, findings};
 pub use state::{BedState, FireState, PassState, WaterState};
 pub use sweep::{Crossing, Outlook, Point, Stability, Step, Sweep, Word, sweep};

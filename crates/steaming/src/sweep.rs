@@ -221,12 +221,19 @@ impl Sweep {
     /// The state at a gauge pressure (Pa) that is one of the points.
     #[must_use]
     pub fn state_at(&self, gauge_pa: f64) -> Option<&FireState> {
+        self.point_at(gauge_pa)?.settled.as_ref().ok()
+    }
+
+    /// Why there is no state at a gauge pressure (Pa) that is one of the points.
+    #[must_use]
+    pub fn refusal_at(&self, gauge_pa: f64) -> Option<&NotSettled> {
+        self.point_at(gauge_pa)?.settled.as_ref().err()
+    }
+
+    fn point_at(&self, gauge_pa: f64) -> Option<&Point> {
         self.points
             .iter()
-            .find(|p| (p.gauge_pa - gauge_pa).abs() < CROSSING_ACCURACY_PA)?
-            .settled
-            .as_ref()
-            .ok()
+            .find(|p| (p.gauge_pa - gauge_pa).abs() < CROSSING_ACCURACY_PA)
     }
 }
 

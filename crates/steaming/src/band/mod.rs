@@ -24,17 +24,27 @@ pub const POINTS: usize = 256;
 /// The seed of the scrambling: the same for every band.
 const SEED: u32 = 20_250_901;
 
-/// What a band is asked for.
-#[derive(Clone, Copy, Debug)]
-pub struct Question<'a> {
-    /// The plant with the assumptions at their values.
-    pub inputs: &'a Inputs,
-    /// Pressure in the boiler above the air, Pa.
-    pub gauge_pa: f64,
-    /// What the plan has not measured.
-    pub assumed: &'a [&'static Entering],
-    /// Reads the prediction from a state.
-    pub reads: fn(&FireState) -> Option<f64>,
+/// A prediction that can be read from a state; `None` where the state has none.
+pub type Reads = fn(&FireState) -> Option<f64>;
+
+/// The plant at its values and at each point of what may be true of it.
+#[derive(Clone, Debug)]
+pub struct Draws {
+    /// The state with every assumption at its value.
+    pub nominal: FireState,
+    /// What was assumed.
+    pub assumed: Vec<&'static Entering>,
+    /// The deviates of each point and what came of it, in order.
+    pub points: Vec<Drawn>,
+}
+
+/// One point.
+#[derive(Clone, Debug)]
+pub struct Drawn {
+    /// Standard normal deviates, one for each random variable.
+    pub deviates: Vec<f64>,
+    /// The state there, or why there is none.
+    pub settled: Result<FireState, NotSettled>,
 }
 
 /// The share of one random variable in the spread of a prediction.
@@ -73,65 +83,86 @@ impl Band {
     pub fn dominant(&self) -> Option<&Share> {
         self.shares.first()
     }
+
+    /// The 10 % point when each point without a balance counts as the worst of all, for a
+    /// prediction that is better when larger; `None` where those fill the lowest tenth.
+    #[must_use]
+    pub fn worse_decile(&self) -> Option<f64> {
+        let mut sorted = self.found.clone();
+        sorted.sort_by(f64::total_cmp);
+        let all = self.found.len() + self.without_balance;
+        let place = 0.10 * (all - 1) as f64 - self.without_balance as f64;
+        (place >= 0.0).then(|| between(&sorted, place))
+    }
 }
 
-/// Works the band of a prediction. Assumptions that share a variable move together.
+/// Settles the plant at every point. Assumptions that share a variable move together.
 ///
 /// # Errors
-/// [`NotSettled`] where the plant itself has no balance, or the prediction cannot be read, or
-/// fewer than half of the points have a balance: then the points that are left say nothing.
-pub fn band(question: &Question<'_>) -> Result<Band, NotSettled> {
-    let value = predicted(question, question.inputs)?;
-    let variables = variables(question.assumed);
-    let settled: Vec<(Vec<f64>, Result<f64, NotSettled>)> = (0..POINTS)
+/// [`NotSettled`] where the plant itself has no balance at this gauge pressure (Pa).
+pub fn draws(
+    inputs: &Inputs,
+    gauge_pa: f64,
+    assumed: &[&'static Entering],
+) -> Result<Draws, NotSettled> {
+    let nominal = settle(inputs, gauge_pa)?;
+    let variables = variables(assumed);
+    let points = (0..POINTS)
         .into_par_iter()
         .map(|point| {
             let deviates = deviates(point, variables.len());
-            let answer = predicted(question, &drawn(question, &variables, &deviates));
-            (deviates, answer)
+            let settled = settle(&drawn(inputs, assumed, &variables, &deviates), gauge_pa);
+            Drawn { deviates, settled }
         })
         .collect();
-    let mut at = Vec::with_capacity(POINTS);
-    let mut found = Vec::with_capacity(POINTS);
-    let mut first_refusal = None;
-    for (deviates, answer) in settled {
-        match answer {
-            Ok(prediction) => {
-                at.push(deviates);
-                found.push(prediction);
-            }
-            Err(e) => first_refusal = first_refusal.or(Some(e)),
-        }
-    }
-    let without_balance = POINTS - found.len();
-    if found.len() < POINTS / 2 {
-        return Err(NotSettled::Plant {
-            what: "number of points of the band without a balance",
-            value: without_balance as f64,
-            why: "more than half of what may be true of this plant has no balance",
-        });
-    }
-    let mut sorted = found.clone();
-    sorted.sort_by(f64::total_cmp);
-    Ok(Band {
-        value,
-        low: quantile(&sorted, 0.10),
-        middle: quantile(&sorted, 0.50),
-        high: quantile(&sorted, 0.90),
-        shares: ranked(question.assumed, &variables, &at, &found),
-        found,
-        without_balance,
-        first_refusal,
+    Ok(Draws {
+        nominal,
+        assumed: assumed.to_vec(),
+        points,
     })
 }
 
-fn predicted(question: &Question<'_>, inputs: &Inputs) -> Result<f64, NotSettled> {
-    let state = settle(inputs, question.gauge_pa)?;
-    (question.reads)(&state).ok_or(NotSettled::Plant {
-        what: "demand for steam in kg/s",
-        value: state.demand_kg_s,
-        why: "the prediction needs an engine or a blower that asks for steam",
-    })
+impl Draws {
+    /// The band of a prediction.
+    ///
+    /// # Errors
+    /// [`NotSettled`] where the prediction cannot be read from the plant's own state, or from
+    /// fewer than half of the points: then the points that are left say nothing.
+    pub fn band(&self, reads: Reads) -> Result<Band, NotSettled> {
+        let value = reads(&self.nominal).ok_or(NotSettled::Plant {
+            what: "demand for steam in kg/s",
+            value: self.nominal.demand_kg_s,
+            why: "the plant has no part from which this prediction is read",
+        })?;
+        let mut at = Vec::with_capacity(POINTS);
+        let mut found = Vec::with_capacity(POINTS);
+        for point in &self.points {
+            if let Some(prediction) = point.settled.as_ref().ok().and_then(reads) {
+                at.push(point.deviates.as_slice());
+                found.push(prediction);
+            }
+        }
+        let without_balance = self.points.len() - found.len();
+        if 2 * found.len() < self.points.len() {
+            return Err(NotSettled::Plant {
+                what: "number of points of the band without a balance",
+                value: without_balance as f64,
+                why: "more than half of what may be true of this plant has no balance",
+            });
+        }
+        let mut sorted = found.clone();
+        sorted.sort_by(f64::total_cmp);
+        Ok(Band {
+            value,
+            low: quantile(&sorted, 0.10),
+            middle: quantile(&sorted, 0.50),
+            high: quantile(&sorted, 0.90),
+            shares: ranked(&self.assumed, &at, &found),
+            found,
+            without_balance,
+            first_refusal: self.points.iter().find_map(|p| p.settled.clone().err()),
+        })
+    }
 }
 
 /// The names of the random variables, in the order of their first assumption.
@@ -157,9 +188,14 @@ fn deviates(point: usize, count: usize) -> Vec<f64> {
 }
 
 /// The plant with its assumptions at the deviates of a point.
-fn drawn(question: &Question<'_>, variables: &[&'static str], deviates: &[f64]) -> Inputs {
-    let mut inputs = *question.inputs;
-    for entering in question.assumed {
+fn drawn(
+    inputs: &Inputs,
+    assumed: &[&'static Entering],
+    variables: &[&'static str],
+    deviates: &[f64],
+) -> Inputs {
+    let mut inputs = *inputs;
+    for entering in assumed {
         let assumption = entering.assumption;
         let z = variables
             .iter()
@@ -175,7 +211,11 @@ fn drawn(question: &Question<'_>, variables: &[&'static str], deviates: &[f64]) 
 
 /// The quantile of sorted numbers, by a straight line between neighbours.
 fn quantile(sorted: &[f64], share: f64) -> f64 {
-    let place = share * (sorted.len() - 1) as f64;
+    between(sorted, share * (sorted.len() - 1) as f64)
+}
+
+/// The value at a place counted from 0, by a straight line between neighbours.
+fn between(sorted: &[f64], place: f64) -> f64 {
     let below = place.floor();
     let part = place - below;
     let first = below as usize;
@@ -183,13 +223,8 @@ fn quantile(sorted: &[f64], share: f64) -> f64 {
     sorted[first] + part * (sorted[second] - sorted[first])
 }
 
-fn ranked(
-    assumed: &[&'static Entering],
-    variables: &[&'static str],
-    at: &[Vec<f64>],
-    found: &[f64],
-) -> Vec<Share> {
-    let mut shares: Vec<Share> = variables
+fn ranked(assumed: &[&'static Entering], at: &[&[f64]], found: &[f64]) -> Vec<Share> {
+    let mut shares: Vec<Share> = variables(assumed)
         .iter()
         .zip(first_order_shares(at, found))
         .filter_map(|(name, share)| {

@@ -9,8 +9,8 @@
 /// The share of each variable in the variance of `found`, one for each column of `at`; zeros
 /// where the predictions do not vary.
 #[must_use]
-pub fn first_order_shares(at: &[Vec<f64>], found: &[f64]) -> Vec<f64> {
-    let variables = at.first().map_or(0, Vec::len);
+pub fn first_order_shares(at: &[&[f64]], found: &[f64]) -> Vec<f64> {
+    let variables = at.first().map_or(0, |z| z.len());
     let count = found.len() as f64;
     let mean = found.iter().sum::<f64>() / count;
     let variance = found.iter().map(|y| (y - mean).powi(2)).sum::<f64>() / (count - 1.0);
@@ -39,8 +39,8 @@ fn terms(deviates: &[f64]) -> Vec<f64> {
 
 /// Least squares by the normal equations, which the near orthogonality of the terms keeps well
 /// conditioned.
-fn fitted(at: &[Vec<f64>], found: &[f64]) -> Vec<f64> {
-    let size = 1 + 2 * at.first().map_or(0, Vec::len);
+fn fitted(at: &[&[f64]], found: &[f64]) -> Vec<f64> {
+    let size = 1 + 2 * at.first().map_or(0, |z| z.len());
     let mut matrix = vec![vec![0.0; size + 1]; size];
     for (deviates, y) in at.iter().zip(found) {
         let terms = terms(deviates);

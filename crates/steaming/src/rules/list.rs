@@ -1,0 +1,107 @@
+//! The rules of steaming, each with the place where it stands.
+
+use formulas::sources::STEAM_ENGINES_1911;
+use reckoning::source::{COMMON_PRACTICE, DERIVED};
+use reckoning::{Cite, Rule};
+
+/// Steam made against steam asked for.
+pub static HOLDS: Rule = Rule {
+    id: "steaming.holds",
+    sentence: "At working pressure the fire makes the steam that is asked for, with a tenth to \
+               spare.",
+    remedy: "a smaller nozzle, larger lumps, more tube length, a larger grate",
+    cite: Cite {
+        source: &DERIVED,
+        place: "heat balance of the boiler; the tenth is common practice",
+    },
+};
+
+/// The bed against the stream through it.
+pub static BED_LIFT: Rule = Rule {
+    id: "steaming.bed-lift",
+    sentence: "The stream through the bed takes no more than eight tenths of the bed's weight.",
+    remedy: "larger or heavier lumps, a larger grate, a larger nozzle",
+    cite: Cite {
+        source: &DERIVED,
+        place: "weight of the bed against its loss; the eight tenths are common practice",
+    },
+};
+
+/// Back pressure on the engine.
+pub static BACK_PRESSURE: Rule = Rule {
+    id: "steaming.back-pressure",
+    sentence: "The engine exhausts against no more than 17 lb per square inch absolute.",
+    remedy: "a larger nozzle, a better bell and chimney",
+    cite: Cite {
+        source: &STEAM_ENGINES_1911,
+        place: "allowance for the back pressure of an engine that does not condense",
+    },
+};
+
+/// Compression against admission.
+pub static COMPRESSION: Rule = Rule {
+    id: "steaming.compression",
+    sentence: "Steam shut in the cylinder is not compressed above the pressure of admission.",
+    remedy: "less compression, more clearance, a larger nozzle",
+    cite: Cite {
+        source: &DERIVED,
+        place: "hyperbolic compression into the clearance",
+    },
+};
+
+/// Heat taken by the engine against its work.
+pub static ENGINE_HEAT: Rule = Rule {
+    id: "steaming.engine-heat",
+    sentence: "The steam gives up at least the heat that the engine turns into work.",
+    remedy: "measure the missing quantity, the exhaust or the diagram: their assumed values \
+             cannot be true together",
+    cite: Cite {
+        source: &DERIVED,
+        place: "first law for the engine",
+    },
+};
+
+/// Least rate of burning.
+pub static BURNING_RATE: Rule = Rule {
+    id: "steaming.burning-rate",
+    sentence: "The fire burns at least 30 kg on a square metre of grate in an hour.",
+    remedy: "a smaller grate, a stronger blast",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "least rate at which a small fire keeps alight",
+    },
+};
+
+/// Steam leaving the water.
+pub static DISENGAGEMENT: Rule = Rule {
+    id: "steaming.disengagement",
+    sentence: "Steam leaves the water surface at no more than 0.05 m/s.",
+    remedy: "a larger water surface, a higher pressure, a steadier demand",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "rate above which small boilers prime",
+    },
+};
+
+/// Pressure lost in the coil.
+pub static COIL_LOSS: Rule = Rule {
+    id: "steaming.coil-loss",
+    sentence: "The coil takes less than a twentieth of the pressure in the boiler.",
+    remedy: "a larger bore, a shorter coil",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "share of the pressure that a coil may take",
+    },
+};
+
+/// Every rule of steaming.
+pub static RULES: &[&Rule] = &[
+    &HOLDS,
+    &BED_LIFT,
+    &BACK_PRESSURE,
+    &COMPRESSION,
+    &ENGINE_HEAT,
+    &BURNING_RATE,
+    &DISENGAGEMENT,
+    &COIL_LOSS,
+];

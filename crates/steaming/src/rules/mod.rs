@@ -1,0 +1,188 @@
+//! The rules of steaming, applied to a settled sweep.
+//!
+//! Where numbers are assumed, a check takes the worse decile of its band, and is at best met on
+//! the condition that what decides it is measured. A check whose value is met but whose worse
+//! decile is not is unproved.
+
+mod checks;
+mod list;
+
+pub use list::{
+    BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
+    HOLDS, RULES,
+};
+
+use reckoning::finding::{Compared, compare};
+use reckoning::quantity::show;
+use reckoning::{Condition, Finding, Origin, Verdict, Working};
+
+use self::checks::{CHECKS, Check};
+use crate::band::{Band, Draws};
+use crate::state::FireState;
+use crate::sweep::Sweep;
+
+/// What the rules are applied to.
+#[derive(Clone, Copy, Debug)]
+pub struct Judging<'a> {
+    /// The sweep; the working pressure is one of its points.
+    pub sweep: &'a Sweep,
+    /// Working pressure, Pa gauge.
+    pub working_pa: f64,
+    /// Pressure at which the valve lifts, Pa gauge.
+    pub valve_pa: f64,
+    /// The draws at the working pressure; `None` where nothing is assumed.
+    pub draws: Option<&'a Draws>,
+    /// The lines that the state rests on.
+    pub working: &'a Working,
+}
+
+/// Applies every rule to the state at the working pressure. Met checks are kept; a rule whose
+/// part the plant does not have is not raised.
+#[must_use]
+pub fn findings(judging: &Judging<'_>) -> Vec<Finding> {
+    let Some(state) = judging.sweep.state_at(judging.working_pa) else {
+        return vec![unsettled(judging)];
+    };
+    CHECKS
+        .iter()
+        .filter_map(|check| judged(check, state, judging))
+        .collect()
+}
+
+/// Without a state nothing can be said of any rule; the one that matters says so.
+fn unsettled(judging: &Judging<'_>) -> Finding {
+    let why = judging.sweep.refusal_at(judging.working_pa).map_or_else(
+        || "the working pressure was not asked of the sweep".to_owned(),
+        ToString::to_string,
+    );
+    Finding {
+        rule: &HOLDS,
+        set: "",
+        verdict: Verdict::Unproved,
+        tight: false,
+        conditions: Vec::new(),
+        place: "fire".to_owned(),
+        says: format!("The fire has no balance at working pressure: {why}."),
+        remedy: Some(HOLDS.remedy.to_owned()),
+        margin: None,
+        weakest_origin: judging.working.weakest(),
+        working: judging.working.clone(),
+    }
+}
+
+fn judged(check: &Check, state: &FireState, judging: &Judging<'_>) -> Option<Finding> {
+    let margin = (check.margin)(state)?;
+    let (value, limit) = ((check.value)(state)?, (check.limit)(state)?);
+    let assumed = judging.draws.is_some_and(|d| !d.assumed.is_empty());
+    let band = judging
+        .draws
+        .filter(|d| !d.assumed.is_empty())
+        .map(|d| d.band(check.margin));
+    let compared = match &band {
+        None => compare(margin, 1.0, check.wanted, false, false),
+        Some(Err(_)) => compare(margin, 1.0, check.wanted, assumed, margin >= 1.0),
+        Some(Ok(band)) => worst(margin, band, check.wanted),
+    };
+    let band = band.and_then(Result::ok);
+    let met = matches!(compared.verdict, Verdict::Met | Verdict::MetOnCondition);
+    let own: Origin = check.rule.cite.source.seen.into();
+    Some(Finding {
+        rule: check.rule,
+        set: "",
+        verdict: compared.verdict,
+        tight: compared.tight,
+        conditions: match (&band, compared.verdict) {
+            (Some(band), Verdict::MetOnCondition) => conditions(band),
+            _ => Vec::new(),
+        },
+        place: check.place.to_owned(),
+        says: says(check, (value, limit), band.as_ref(), judging),
+        remedy: (!met).then(|| remedy(check, compared.verdict, band.as_ref())),
+        margin: Some(margin),
+        weakest_origin: if assumed {
+            Origin::Assumed
+        } else {
+            own.max(judging.working.weakest())
+        },
+        working: judging.working.clone(),
+    })
+}
+
+/// The check at the worse decile: met there on condition, met only at the value unproved.
+fn worst(margin: f64, band: &Band, wanted: f64) -> Compared {
+    let fails_there = band.worse_decile().is_none_or(|low| low < 1.0);
+    compare(margin, 1.0, wanted, true, margin >= 1.0 && fails_there)
+}
+
+/// Shares below this do not decide a check, and are not asked to be measured for it.
+const DECIDES: f64 = 0.05;
+
+fn conditions(band: &Band) -> Vec<Condition> {
+    band.shares
+        .iter()
+        .filter(|s| s.share >= DECIDES)
+        .map(|s| {
+            let a = s.entering.assumption;
+            let unit = a.unit.symbol;
+            Condition {
+                says: format!(
+                    "{} measured between {} and {} {unit}",
+                    a.meaning, a.low, a.high
+                )
+                .trim_end()
+                .to_owned(),
+                field: Some(a.id.to_owned()),
+            }
+        })
+        .collect()
+}
+
+fn says(
+    check: &Check,
+    (value, limit): (f64, f64),
+    band: Option<&Band>,
+    judging: &Judging<'_>,
+) -> String {
+    let number = |si: f64| show::figures(check.unit.from_si(si), 3);
+    let mut text = format!(
+        "{}: {} for {} {}",
+        check.what,
+        number(value),
+        number(limit),
+        check.unit.symbol
+    )
+    .trim_end()
+    .to_owned();
+    if let Some(band) = band {
+        text.push_str(&format!(
+            "; provided over required {} to {} for 8 of 10 of what may be true",
+            show::figures(band.low, 3),
+            show::figures(band.high, 3)
+        ));
+        if band.without_balance > 0 {
+            text.push_str(&format!(
+                "; {} of {} points have no balance",
+                band.without_balance,
+                band.without_balance + band.found.len()
+            ));
+        }
+    }
+    text.push('.');
+    if std::ptr::eq(check.rule, &HOLDS)
+        && let Some(outlook) = judging.sweep.outlook(judging.working_pa, judging.valve_pa)
+    {
+        text.push(' ');
+        text.push_str(&outlook.sentence);
+    }
+    text
+}
+
+fn remedy(check: &Check, verdict: Verdict, band: Option<&Band>) -> String {
+    match (verdict, band.and_then(Band::dominant)) {
+        (Verdict::Unproved, Some(share)) => format!(
+            "measure {} ({}), which decides it most; or {}",
+            share.entering.assumption.meaning, share.entering.assumption.id, check.rule.remedy
+        ),
+        _ => check.rule.remedy.to_owned(),
+    }
+}

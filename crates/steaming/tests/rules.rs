@@ -1,0 +1,182 @@
+//! Each rule of steaming on a plant made to break it, and on its neighbour.
+
+mod rl1;
+
+use reckoning::{Finding, Verdict, Working};
+use rl1::{bar, plant};
+use steaming::{Dryer, Inputs, Judging, draws, findings, sweep};
+
+fn judged(inputs: &Inputs, rule: &str) -> Finding {
+    let sweep = sweep(inputs, &[bar(4.0)]).expect("a sweep");
+    let working = Working::new();
+    findings(&Judging {
+        sweep: &sweep,
+        working_pa: bar(4.0),
+        valve_pa: bar(5.5),
+        draws: None,
+        working: &working,
+    })
+    .into_iter()
+    .find(|f| f.rule.id == rule)
+    .expect("the rule is raised")
+}
+
+fn with(change: impl FnOnce(&mut Inputs)) -> Inputs {
+    let mut inputs = plant(2.0);
+    change(&mut inputs);
+    inputs
+}
+
+fn verdict(inputs: &Inputs, rule: &str) -> Verdict {
+    judged(inputs, rule).verdict
+}
+
+fn coil(bore_m: f64) -> Inputs {
+    with(|i| {
+        i.dryer = Some(Dryer {
+            bore_m,
+            outside_m: bore_m + 1e-3,
+            length_m: 0.5,
+            coil_m: 0.04,
+            gas_area_m2: 8e-4,
+        });
+    })
+}
+
+#[test]
+fn steaming_holds_fires_below_the_demand() {
+    let finding = judged(&plant(2.6), "steaming.holds");
+    assert_eq!(finding.verdict, Verdict::NotMet);
+    assert!(
+        finding.says.contains("until the engine stops"),
+        "{}",
+        finding.says
+    );
+    assert!(finding.remedy.is_some());
+}
+
+#[test]
+fn steaming_holds_silent_with_a_tenth_to_spare() {
+    let finding = judged(&plant(2.0), "steaming.holds");
+    assert_eq!((finding.verdict, finding.tight), (Verdict::Met, false));
+    let tight = judged(&plant(2.2), "steaming.holds");
+    assert_eq!((tight.verdict, tight.tight), (Verdict::Met, true));
+}
+
+#[test]
+fn steaming_holds_fires_unproved_where_there_is_no_balance() {
+    let finding = judged(&with(|i| i.fire.burnt_share = 0.02), "steaming.holds");
+    assert_eq!(finding.verdict, Verdict::Unproved);
+}
+
+#[test]
+fn steaming_bed_lift_fires_under_a_fierce_blast() {
+    assert_eq!(verdict(&plant(1.6), "steaming.bed-lift"), Verdict::NotMet);
+}
+
+#[test]
+fn steaming_bed_lift_silent_under_a_mild_one() {
+    let finding = judged(&plant(2.2), "steaming.bed-lift");
+    assert_eq!((finding.verdict, finding.tight), (Verdict::Met, false));
+}
+
+#[test]
+fn steaming_back_pressure_fires_on_a_small_nozzle() {
+    assert_eq!(
+        verdict(&plant(1.8), "steaming.back-pressure"),
+        Verdict::NotMet
+    );
+}
+
+#[test]
+fn steaming_back_pressure_silent_on_a_larger_one() {
+    assert_eq!(verdict(&plant(2.2), "steaming.back-pressure"), Verdict::Met);
+}
+
+#[test]
+fn steaming_compression_fires_on_early_closing() {
+    let early = with(|i| i.engine.iter_mut().for_each(|e| e.compression = 0.5));
+    assert_eq!(verdict(&early, "steaming.compression"), Verdict::NotMet);
+}
+
+#[test]
+fn steaming_compression_silent_on_late_closing() {
+    assert_eq!(verdict(&plant(2.0), "steaming.compression"), Verdict::Met);
+}
+
+#[test]
+fn steaming_engine_heat_fires_when_the_exhaust_is_said_to_be_dry() {
+    let dry = with(|i| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = 0.99));
+    assert_eq!(verdict(&dry, "steaming.engine-heat"), Verdict::NotMet);
+}
+
+#[test]
+fn steaming_engine_heat_silent_when_it_is_wet() {
+    assert_eq!(verdict(&plant(2.0), "steaming.engine-heat"), Verdict::Met);
+}
+
+#[test]
+fn steaming_burning_rate_fires_under_a_feeble_blast() {
+    assert_eq!(
+        verdict(&plant(4.8), "steaming.burning-rate"),
+        Verdict::NotMet
+    );
+}
+
+#[test]
+fn steaming_burning_rate_silent_with_blast() {
+    assert_eq!(verdict(&plant(2.0), "steaming.burning-rate"), Verdict::Met);
+}
+
+#[test]
+fn steaming_disengagement_fires_on_a_small_water_surface() {
+    let narrow = with(|i| i.boiler.water_surface_m2 = 2e-3);
+    assert_eq!(verdict(&narrow, "steaming.disengagement"), Verdict::NotMet);
+}
+
+#[test]
+fn steaming_disengagement_silent_on_a_wide_one() {
+    assert_eq!(verdict(&plant(2.0), "steaming.disengagement"), Verdict::Met);
+}
+
+#[test]
+fn steaming_coil_loss_fires_in_a_narrow_coil() {
+    assert_eq!(
+        verdict(&coil(1.2e-3), "steaming.coil-loss"),
+        Verdict::NotMet
+    );
+}
+
+#[test]
+fn steaming_coil_loss_silent_in_a_wide_one() {
+    assert_eq!(verdict(&coil(3.0e-3), "steaming.coil-loss"), Verdict::Met);
+}
+
+/// An assumption takes the worse decile, and is at best met on the condition that it is measured.
+#[test]
+fn an_assumption_never_makes_a_check_better() {
+    let inputs = plant(2.0);
+    let assumed = [steaming::assumption("blast.mixing").expect("an assumption")];
+    let draws = draws(&inputs, bar(4.0), &assumed).expect("draws");
+    let sweep = sweep(&inputs, &[bar(4.0)]).expect("a sweep");
+    let working = Working::new();
+    let found = findings(&Judging {
+        sweep: &sweep,
+        working_pa: bar(4.0),
+        valve_pa: bar(5.5),
+        draws: Some(&draws),
+        working: &working,
+    });
+    for finding in found {
+        let alone = judged(&inputs, finding.rule.id).verdict;
+        assert!(
+            finding.verdict > alone,
+            "{}: {:?}",
+            finding.rule.id,
+            finding.verdict
+        );
+        if finding.verdict == Verdict::MetOnCondition && finding.rule.id == "steaming.bed-lift" {
+            assert_eq!(finding.conditions[0].field.as_deref(), Some("blast.mixing"));
+        }
+    }
+}

@@ -1,0 +1,105 @@
+//! What every fireman knows: which way the steaming goes when one thing is changed.
+
+use crate::rl1::{bar, plant};
+use steaming::{Blower, Dryer, Inputs, NotSettled, fire};
+
+fn ratio(inputs: &Inputs) -> f64 {
+    let state = fire::settle(inputs, bar(4.0)).expect("a balance");
+    state.steaming_ratio().expect("a demand")
+}
+
+fn with(change: impl FnOnce(&mut Inputs)) -> f64 {
+    let mut inputs = plant(2.2);
+    change(&mut inputs);
+    ratio(&inputs)
+}
+
+#[test]
+fn finer_lumps_lower_the_steaming() {
+    assert!(with(|i| i.bed.packing.lump_m = 5e-3) < 0.97 * ratio(&plant(2.2)));
+}
+
+#[test]
+fn ash_lowers_the_steaming_on_the_grate_and_in_the_coal() {
+    let base = ratio(&plant(2.2));
+    assert!(with(|i| i.bed.ash_factor = 2.0) < 0.9 * base);
+    let dirty = with(|i| {
+        let carbon = i.fire.fuel.carbon;
+        i.fire.fuel.carbon = carbon - 0.10;
+        i.fire.fuel.ash += 0.10;
+        i.fire.heating_value_j_kg *= (carbon - 0.10) / carbon;
+    });
+    assert!(dirty < base);
+}
+
+#[test]
+fn wetter_exhaust_lowers_the_steaming() {
+    let wetter = with(|i| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = 0.85));
+    assert!(wetter < ratio(&plant(2.2)));
+}
+
+#[test]
+fn a_larger_nozzle_lowers_the_steaming_by_a_rule() {
+    let found: Vec<f64> = [1.8, 2.0, 2.2, 2.4, 2.6, 3.2]
+        .map(|d| ratio(&plant(d)))
+        .to_vec();
+    assert!(found.windows(2).all(|p| p[1] < p[0]), "{found:?}");
+}
+
+/// In laminar tubes the bore drops out; only number and length count.
+#[test]
+fn the_bore_of_the_tubes_hardly_matters() {
+    let narrow = with(|i| i.tubes.bore_m = 7.5e-3) / ratio(&plant(2.2));
+    assert!((0.96..=0.99).contains(&narrow), "{narrow}");
+}
+
+#[test]
+fn a_blower_draws_the_fire_that_the_chimney_alone_cannot() {
+    let mut inputs = plant(2.2);
+    inputs.engine = None;
+    // A chimney of 0.2 m lifts 1 Pa: not enough for 30 mm of 6 mm lumps.
+    assert!(fire::settle(&inputs, bar(4.0)).is_err());
+    inputs.blower = Some(Blower {
+        jets: 4.0,
+        bore_m: 0.4e-3,
+        coefficient: 0.85,
+        mixing: 0.45,
+    });
+    let blown = fire::settle(&inputs, bar(4.0)).expect("a balance");
+    assert!(blown.pass.jets.net_pa > 50.0);
+    // 4 jets of 0.4 mm at about 750 kg/(m2 s) through 0.85.
+    let steam = 0.85 * 4.0 * std::f64::consts::FRAC_PI_4 * 0.16e-6 * 750.0;
+    assert!((blown.demand_kg_s / steam - 1.0).abs() < 0.05);
+}
+
+/// Rule of the trade, common practice, no source: a coil in the smokebox dries and no more.
+#[test]
+fn a_coil_in_the_smokebox_dries_the_steam_and_cools_the_smoke() {
+    let mut inputs = plant(2.2);
+    inputs.dryer = Some(Dryer {
+        bore_m: 2e-3,
+        outside_m: 3e-3,
+        length_m: 0.5,
+        coil_m: 0.04,
+        gas_area_m2: 8e-4,
+    });
+    let state = fire::settle(&inputs, bar(4.0)).expect("a balance");
+    let coil = state.pass.dryer.expect("a coil");
+    assert!((10.0..60.0).contains(&coil.heat_w), "{} W", coil.heat_w);
+    let given = state.pass.gas_kg_s
+        * (state.burning.gas.enthalpy(state.pass.tubes.outlet.gas_k)
+            - state.burning.gas.enthalpy(coil.gas_k));
+    assert!((given / coil.heat_w - 1.0).abs() < 1e-6);
+    let exhaust = state.exhaust.expect("an engine");
+    assert!((exhaust.supplied_j_kg - state.water.steam_j_kg - coil.gain_j_kg).abs() < 0.1);
+}
+
+#[test]
+fn a_fire_that_cannot_live_is_refused_and_says_why() {
+    let mut inputs = plant(2.2);
+    inputs.bed.packing.lump_m = 0.2e-3;
+    inputs.blast = None;
+    let refused = fire::settle(&inputs, bar(4.0)).expect_err("no draught");
+    assert!(matches!(refused, NotSettled::Balance { .. }));
+    assert!(refused.to_string().contains("draught"), "{refused}");
+}

@@ -13,8 +13,6 @@ pub use speed::*;
 /// The cards of this family.
 pub static CARDS: &[&Card] = &[
     &SPINDLE_SPEED,
-    &FORCE,
-    &BAR_SPRING,
     &POINT,
     &THROUGH_TIP,
     &CROSS_TIP,

@@ -1,14 +1,15 @@
-//! Speed, force and spring in the lathe: turns of the spindle, the main cutting force, and how far
-//! an overhanging bar springs away from it.
+//! Speed in the lathe and the drilling machine: turns of the spindle for a cutting speed, and the
+//! speeds that metals stand.
 //!
-//! Tool life, temperature and chip thickness are left out.
+//! Cutting force and spring are left out: no specific force was found for copper and bronze.
 
 use std::f64::consts::PI;
 
-use reckoning::quantity::{M_PER_MIN, MM, MPA, NEWTON, RPM};
+use reckoning::quantity::{M_PER_MIN, MM, RPM, Speed};
 use reckoning::{Card, Cite, Law, Spread, symbol};
 
-use crate::sources::{DATA_HANDBOOK, DERIVED};
+use crate::sources::DERIVED;
+use crate::table;
 
 /// Turns of the spindle, rev/min; see [`SPINDLE_SPEED`].
 #[must_use]
@@ -34,54 +35,89 @@ pub static SPINDLE_SPEED: Card = Card {
     eval: |v| Ok(spindle_speed(v[0], v[1])),
 };
 
-/// Main cutting force, N; see [`FORCE`].
-#[must_use]
-pub fn force(k_c_mpa: f64, a_p_mm: f64, f_mm: f64) -> f64 {
-    k_c_mpa * a_p_mm * f_mm
+/// The kinds of metal that cut alike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum CuttingMetal {
+    /// Brass that cuts freely.
+    Brass,
+    /// Tin bronze and gunmetal.
+    Bronze,
+    /// Copper.
+    Copper,
+    /// Mild steel.
+    MildSteel,
+    /// Austenitic stainless steel.
+    Stainless,
+    /// Grey cast iron.
+    CastIron,
 }
 
-/// Main cutting force of a turning tool.
-pub static FORCE: Card = Card {
-    id: "cutting.force",
-    law: Law::Closed("F = k_c * a_p * f"),
-    gives: symbol("F", &NEWTON, "main cutting force"),
-    takes: &[
-        symbol("k_c", &MPA, "specific cutting force of the metal"),
-        symbol("a_p", &MM, "depth of cut"),
-        symbol("f", &MM, "feed in a turn"),
-    ],
-    limits: &[],
-    spread: Spread::Unstated,
-    cite: Cite {
-        source: &DATA_HANDBOOK,
-        place: "section 5.7",
-    },
-    eval: |v| Ok(force(v[0], v[1], v[2])),
-};
-
-/// Spring of a round bar at its free end, mm; see [`BAR_SPRING`].
-#[must_use]
-pub fn bar_spring(f_n: f64, l_mm: f64, e_mpa: f64, d_mm: f64) -> f64 {
-    let i = PI * d_mm.powi(4) / 64.0;
-    f_n * l_mm.powi(3) / (3.0 * e_mpa * i)
+/// The speeds that a metal stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct SpeedRange {
+    /// Careful speed.
+    pub low: Speed,
+    /// Greatest speed.
+    pub high: Speed,
 }
 
-/// Spring of a round bar held at one end under a force at the other.
-pub static BAR_SPRING: Card = Card {
-    id: "cutting.bar-spring",
-    law: Law::Closed("I = pi * D^4 / 64; s = F * L^3 / (3 * E * I)"),
-    gives: symbol("s", &MM, "spring at the cut"),
-    takes: &[
-        symbol("F", &NEWTON, "force at the cut"),
-        symbol("L", &MM, "overhang"),
-        symbol("E", &MPA, "elastic modulus"),
-        symbol("D", &MM, "least diameter between the jaws and the cut"),
-    ],
-    limits: &[],
-    spread: Spread::Conservative,
-    cite: Cite {
-        source: &DERIVED,
-        place: "elastic line of a cantilever",
-    },
-    eval: |v| Ok(bar_spring(v[0], v[1], v[2], v[3])),
-};
+impl CuttingMetal {
+    /// Every kind.
+    pub const ALL: [Self; 6] = [
+        Self::Brass,
+        Self::Bronze,
+        Self::Copper,
+        Self::MildSteel,
+        Self::Stainless,
+        Self::CastIron,
+    ];
+
+    /// As the tables name it.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Brass => "free-cutting brass",
+            Self::Bronze => "tin bronze",
+            Self::Copper => "copper",
+            Self::MildSteel => "mild steel",
+            Self::Stainless => "stainless steel",
+            Self::CastIron => "grey cast iron",
+        }
+    }
+
+    /// Speeds for turning with high-speed steel.
+    #[must_use]
+    pub fn turning(self) -> SpeedRange {
+        self.range("cutting-speeds-turning")
+    }
+
+    /// Speeds for drilling with high-speed steel.
+    #[must_use]
+    pub fn drilling(self) -> SpeedRange {
+        self.range("cutting-speeds-drilling")
+    }
+
+    fn range(self, name: &str) -> SpeedRange {
+        let table = table::find(name);
+        match table.row_of("metal", self.words()) {
+            Ok(row) => SpeedRange {
+                low: table.value(row, "low"),
+                high: table.value(row, "high"),
+            },
+            Err(missing) => panic!("a table of ours lacks a metal: {missing}"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_metal_has_its_speeds() {
+        for metal in CuttingMetal::ALL {
+            assert!(metal.turning().low < metal.turning().high);
+            assert!(metal.drilling().low < metal.drilling().high);
+        }
+    }
+}

@@ -20,7 +20,7 @@ pub(super) static SOURCES: &[&Source] = &[
     &MACHINERYS_HANDBOOK_24,
     &DRILL_TAP_CHART,
     &NAVEDTRA_14345,
-    &DATA_HANDBOOK,
+    &MACHINE_SHOP_SPEEDS,
     &ISO_1101,
 ];
 
@@ -200,10 +200,10 @@ pub static NAVEDTRA_14345: Source = Source {
     seen: Seen::Read,
 };
 
-/// Cutting forces by metal.
-pub static DATA_HANDBOOK: Source = Source {
-    key: "mechanical-data-handbook",
-    title: "Mechanical Engineer's Data Handbook",
+/// Speeds of turning.
+pub static MACHINE_SHOP_SPEEDS: Source = Source {
+    key: "machine-shop-speeds",
+    title: "machine-shop speed and feed sheet, and a mill manual's table, high-speed steel",
     edition: "",
     year: 0,
     publisher: "",

@@ -27,6 +27,27 @@ pub static FILES: &[(&str, &str)] = &[
         include_str!("../../tables/fuel-typical.toml"),
     ),
     ("fuel-wood", include_str!("../../tables/fuel-wood.toml")),
+    (
+        "cutting-speeds-drilling",
+        include_str!("../../tables/cutting-speeds-drilling.toml"),
+    ),
+    (
+        "cutting-speeds-turning",
+        include_str!("../../tables/cutting-speeds-turning.toml"),
+    ),
+    ("threads-ba", include_str!("../../tables/threads-ba.toml")),
+    ("threads-bsf", include_str!("../../tables/threads-bsf.toml")),
+    ("threads-bsw", include_str!("../../tables/threads-bsw.toml")),
+    ("threads-g", include_str!("../../tables/threads-g.toml")),
+    ("threads-me", include_str!("../../tables/threads-me.toml")),
+    (
+        "threads-metric-coarse",
+        include_str!("../../tables/threads-metric-coarse.toml"),
+    ),
+    (
+        "threads-metric-fine",
+        include_str!("../../tables/threads-metric-fine.toml"),
+    ),
 ];
 
 static TABLES: LazyLock<Vec<(&str, Table)>> = LazyLock::new(|| {

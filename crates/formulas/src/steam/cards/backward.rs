@@ -40,30 +40,6 @@ impl Backward {
     }
 }
 
-type Eval = fn(&[f64]) -> Result<f64, Refused>;
-
-const fn card(
-    id: &'static str,
-    law: &'static str,
-    takes: &'static [Symbol],
-    place: &'static str,
-    eval: Eval,
-) -> Card {
-    Card {
-        id,
-        law: Law::Words(law),
-        gives: T,
-        takes,
-        limits: &[],
-        spread: Spread::Unstated,
-        cite: Cite {
-            source: &IAPWS_R7_97_2012,
-            place,
-        },
-        eval,
-    }
-}
-
 /// Pressure, MPa, up to which steam is of part a.
 const A_MAX_MPA: f64 = 4.0;
 /// Entropy, kJ/(kg K), between parts b and c.
@@ -74,12 +50,18 @@ fn border_mpa(h_kj_kg: f64) -> f64 {
 }
 
 /// Temperature of liquid water from its enthalpy.
-pub static REGION1_T_PH: Card = card(
-    "steam.region1.t-ph",
-    "T = sum n pi^I (eta + 1)^J",
-    PH,
-    "equation 11, table 6",
-    |v| {
+pub static REGION1_T_PH: Card = Card {
+    id: "steam.region1.t-ph",
+    law: Law::Words("T = sum n pi^I (eta + 1)^J"),
+    gives: T,
+    takes: PH,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 11, table 6",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region1.t-ph",
             second: ("h", &KJ_PER_KG),
@@ -89,15 +71,21 @@ pub static REGION1_T_PH: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam up to 4 MPa from its enthalpy.
-pub static REGION2A_T_PH: Card = card(
-    "steam.region2a.t-ph",
-    "T = sum n pi^I (eta - 2.1)^J",
-    PH,
-    "equation 22, table 20",
-    |v| {
+pub static REGION2A_T_PH: Card = Card {
+    id: "steam.region2a.t-ph",
+    law: Law::Words("T = sum n pi^I (eta - 2.1)^J"),
+    gives: T,
+    takes: PH,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 22, table 20",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2a.t-ph",
             second: ("h", &KJ_PER_KG),
@@ -107,15 +95,21 @@ pub static REGION2A_T_PH: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam above 4 MPa, part b, from its enthalpy.
-pub static REGION2B_T_PH: Card = card(
-    "steam.region2b.t-ph",
-    "T = sum n (pi - 2)^I (eta - 2.6)^J",
-    PH,
-    "equation 23, table 21",
-    |v| {
+pub static REGION2B_T_PH: Card = Card {
+    id: "steam.region2b.t-ph",
+    law: Law::Words("T = sum n (pi - 2)^I (eta - 2.6)^J"),
+    gives: T,
+    takes: PH,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 23, table 21",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2b.t-ph",
             second: ("h", &KJ_PER_KG),
@@ -125,15 +119,21 @@ pub static REGION2B_T_PH: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam above 4 MPa, part c, from its enthalpy.
-pub static REGION2C_T_PH: Card = card(
-    "steam.region2c.t-ph",
-    "T = sum n (pi + 25)^I (eta - 1.8)^J",
-    PH,
-    "equation 24, table 22",
-    |v| {
+pub static REGION2C_T_PH: Card = Card {
+    id: "steam.region2c.t-ph",
+    law: Law::Words("T = sum n (pi + 25)^I (eta - 1.8)^J"),
+    gives: T,
+    takes: PH,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 24, table 22",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2c.t-ph",
             second: ("h", &KJ_PER_KG),
@@ -143,15 +143,21 @@ pub static REGION2C_T_PH: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of liquid water from its entropy.
-pub static REGION1_T_PS: Card = card(
-    "steam.region1.t-ps",
-    "T = sum n pi^I (sigma + 2)^J",
-    PS,
-    "equation 13, table 8",
-    |v| {
+pub static REGION1_T_PS: Card = Card {
+    id: "steam.region1.t-ps",
+    law: Law::Words("T = sum n pi^I (sigma + 2)^J"),
+    gives: T,
+    takes: PS,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 13, table 8",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region1.t-ps",
             second: ("s", &KJ_PER_KG_K),
@@ -161,15 +167,21 @@ pub static REGION1_T_PS: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam up to 4 MPa from its entropy.
-pub static REGION2A_T_PS: Card = card(
-    "steam.region2a.t-ps",
-    "T = sum n pi^I (sigma - 2)^J",
-    PS,
-    "equation 25, table 25",
-    |v| {
+pub static REGION2A_T_PS: Card = Card {
+    id: "steam.region2a.t-ps",
+    law: Law::Words("T = sum n pi^I (sigma - 2)^J"),
+    gives: T,
+    takes: PS,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 25, table 25",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2a.t-ps",
             second: ("s", &KJ_PER_KG_K),
@@ -179,15 +191,21 @@ pub static REGION2A_T_PS: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam above 4 MPa, part b, from its entropy.
-pub static REGION2B_T_PS: Card = card(
-    "steam.region2b.t-ps",
-    "T = sum n pi^I (10 - sigma)^J",
-    PS,
-    "equation 26, table 26",
-    |v| {
+pub static REGION2B_T_PS: Card = Card {
+    id: "steam.region2b.t-ps",
+    law: Law::Words("T = sum n pi^I (10 - sigma)^J"),
+    gives: T,
+    takes: PS,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 26, table 26",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2b.t-ps",
             second: ("s", &KJ_PER_KG_K),
@@ -197,15 +215,21 @@ pub static REGION2B_T_PS: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Temperature of steam above 4 MPa, part c, from its entropy.
-pub static REGION2C_T_PS: Card = card(
-    "steam.region2c.t-ps",
-    "T = sum n pi^I (2 - sigma)^J",
-    PS,
-    "equation 27, table 27",
-    |v| {
+pub static REGION2C_T_PS: Card = Card {
+    id: "steam.region2c.t-ps",
+    law: Law::Words("T = sum n pi^I (2 - sigma)^J"),
+    gives: T,
+    takes: PS,
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &IAPWS_R7_97_2012,
+        place: "equation 27, table 27",
+    },
+    eval: |v| {
         Backward {
             id: "steam.region2c.t-ps",
             second: ("s", &KJ_PER_KG_K),
@@ -215,7 +239,7 @@ pub static REGION2C_T_PS: Card = card(
         }
         .eval(v)
     },
-);
+};
 
 /// Pressure on the border between parts b and c of region 2.
 pub static REGION2_BORDER_B_C: Card = Card {

@@ -154,3 +154,28 @@ fn served<S: Second>(point: &Point, value: f64) -> Result<&Point, OutOfRange> {
     }
     Ok(point)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::steam::{P_MAX_PA, P_MIN_PA};
+
+    fn bounds_hold<S: Second>(of: fn(&Saturated) -> (f64, f64)) {
+        let (no_liquid, no_steam, only_steam) = S::BOUNDS;
+        for i in 0..=2000 {
+            let share = f64::from(i) / 2000.0;
+            let p = (P_MIN_PA * (P_MAX_PA / P_MIN_PA).powf(share)).min(P_MAX_PA);
+            let (l, g) = of(&Saturated::on_line(p));
+            assert!(l < no_liquid && no_steam < g && g < only_steam, "{p}");
+            let (low, high) = S::COARSE;
+            assert!(low < S::of(&region1::point(p, t_min_k())), "{p}");
+            assert!(S::of(&region2::point(p, T_MAX_K)) < high, "{p}");
+        }
+    }
+
+    #[test]
+    fn the_bounds_that_spare_calls_hold_at_every_pressure() {
+        bounds_hold::<Enthalpy>(|line| (line.h_l, line.h_g));
+        bounds_hold::<Entropy>(|line| (line.s_l, line.s_g));
+    }
+}

@@ -28,6 +28,8 @@ pub struct Check {
     pub unit: &'static Unit,
     /// The wanted value.
     pub wanted: f64,
+    /// The wanted value as written, with the unit and the figures of its source.
+    pub written: String,
     /// What the card gives, or why it gives nothing.
     pub found: Result<f64, Refused>,
     /// Greatest distance allowed.
@@ -118,6 +120,7 @@ fn check(file: &ReferenceFile, case: &Case) -> Check {
         symbol: card.gives.name,
         unit: card.gives.unit,
         wanted: case.wanted,
+        written: case.wanted_written.clone(),
         unexpected: breaches.iter().filter(|b| !expected(b)).cloned().collect(),
         not_broken: case
             .breaches

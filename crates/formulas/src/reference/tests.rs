@@ -150,7 +150,7 @@ fn each_fault_is_told_with_its_line() {
         ),
         (
             "a = \"1 in\"",
-            "a = 25.4",
+            "a = 20.5",
             13,
             "should be a quantity in quotation marks",
         ),

@@ -79,6 +79,7 @@ pub struct Boiler {
 impl Section for Boiler {
     fn visit(&mut self, v: &mut dyn Visitor) {
         self.visit_service(v);
+        self.visit_heat(v);
         self.visit_parts(v);
     }
 }
@@ -107,6 +108,9 @@ impl Boiler {
             "filler",
             "filler metal of the pressure joints, by its standard name",
         );
+    }
+
+    fn visit_heat(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.dryness,
             "dryness",

@@ -45,6 +45,7 @@ pub struct Engine {
 impl Section for Engine {
     fn visit(&mut self, v: &mut dyn Visitor) {
         self.visit_sizes(v);
+        self.visit_diagram(v);
         self.visit_steam(v);
     }
 }
@@ -80,6 +81,9 @@ impl Engine {
             "diameter of a piston rod",
             within("0.5 mm", "60 mm"),
         );
+    }
+
+    fn visit_diagram(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.speed,
             "speed",

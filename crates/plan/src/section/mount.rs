@@ -168,6 +168,12 @@ impl Section for FeedMeans {
         v.id(&mut self.id, "name of the means of feed");
         v.choice(&mut self.kind, "kind", "what feeds the boiler");
         v.text(&mut self.bush, "bush", "id of the bush of its check valve");
+        self.visit_pump(v);
+    }
+}
+
+impl FeedMeans {
+    fn visit_pump(&mut self, v: &mut dyn Visitor) {
         v.size(
             &mut self.plunger,
             "plunger",

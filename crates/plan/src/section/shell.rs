@@ -175,6 +175,12 @@ impl Section for Firebox {
             "greatest less least outside diameter: drawn is the limit asked, made the one measured",
             within("0 mm", "20 mm"),
         );
+        self.visit_fire_side(v);
+    }
+}
+
+impl Firebox {
+    fn visit_fire_side(&mut self, v: &mut dyn Visitor) {
         v.choice(
             &mut self.seam,
             "seam",

@@ -42,6 +42,7 @@ pub struct Tubes {
 impl Section for Tubes {
     fn visit(&mut self, v: &mut dyn Visitor) {
         self.visit_sizes(v);
+        self.visit_layout(v);
         v.number(
             &mut self.fouling,
             "fouling",
@@ -93,6 +94,9 @@ impl Tubes {
             "diameter of the holes in the plates, before brazing",
             within("3 mm", "81 mm"),
         );
+    }
+
+    fn visit_layout(&mut self, v: &mut dyn Visitor) {
         v.choice(
             &mut self.layout,
             "layout",

@@ -72,6 +72,12 @@ impl Section for Lathe {
             "power of the motor",
             within("30 W", "10 kW"),
         );
+        self.visit_speeds(v);
+    }
+}
+
+impl Lathe {
+    fn visit_speeds(&mut self, v: &mut dyn Visitor) {
         v.numbers(
             &mut self.speeds,
             "speeds",
@@ -92,9 +98,7 @@ impl Section for Lathe {
         );
         self.visit_feeds(v);
     }
-}
 
-impl Lathe {
     fn visit_feeds(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.cross_slide_lead,

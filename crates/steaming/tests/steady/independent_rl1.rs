@@ -1,7 +1,9 @@
 //! The loop against the independent calculation RL-1, made for this purpose with other property
 //! libraries. It is a calculation and no measurement: it proves the arithmetic, not the fire.
 
+use crate::kinetic_theory::KINETIC_THEORY;
 use crate::rl1::{bar, plant};
+use formulas::gas::FlueGas;
 use reckoning::quantity::{CELSIUS, G_PER_H, KG_PER_H, KG_PER_M2_H, KPA};
 use steaming::{FireState, fire};
 
@@ -70,37 +72,54 @@ fn columns(s: &FireState) -> [f64; 16] {
     ]
 }
 
-/// Allowed share of a column. The calculation took the conductivity of the flue gas by kinetic
-/// theory, which lies 2 to 6 % above the published fits used here: less heat passes in the tubes,
-/// and the smoke is hotter. Every other column is held to 2 %, or to half a unit of its last
-/// printed figure where that is more.
-fn allowed(name: &str, wanted: f64) -> f64 {
-    match name {
-        "T smoke" | "Q tubes" => 0.03 * wanted,
-        "dp tubes" | "back pressure" => 0.02 * wanted + 0.05,
-        _ => 0.02 * wanted,
-    }
-}
-
-#[test]
-fn independent_rl1_every_column_of_every_row() {
+/// Every column of every row that is more than a share off, and half a unit of the last printed
+/// figure where the printed number is small.
+fn missed(settle: impl Fn(f64) -> FireState, share: impl Fn(&str) -> f64) -> Vec<String> {
     let mut missed = Vec::new();
     for row in ROWS {
-        let state = fire::settle(&plant(row[0]), bar(4.0)).expect("a balance");
+        let state = settle(row[0]);
         for ((name, found), wanted) in NAMES.iter().zip(columns(&state)).zip(&row[1..]) {
-            let off = found / wanted - 1.0;
-            if (found - wanted).abs() > allowed(name, *wanted) {
+            let print =
+                if *wanted < 10.0 && name.starts_with("dp tubes") || *name == "back pressure" {
+                    0.05
+                } else {
+                    0.0
+                };
+            if (found - wanted).abs() > share(name) * wanted + print {
+                let off = 100.0 * (found / wanted - 1.0);
                 missed.push(format!(
-                    "{} mm {name}: {found:.4} for {wanted} ({off:+.3})",
+                    "{} mm {name}: {found:.4} for {wanted} ({off:+.2} %)",
                     row[0]
                 ));
             }
-            println!(
-                "{} {name}: {found:.4} {wanted} {:+.2} %",
-                row[0],
-                100.0 * off
-            );
         }
     }
+    missed
+}
+
+/// On the gas data of the calculation itself, kinetic theory, every column agrees within 1 %, and
+/// the loss of the tubes within the 2 % by which the calculation states its own table may be off.
+#[test]
+fn independent_rl1_every_column_on_its_own_gas_data() {
+    let settle = |nozzle| {
+        let inputs = plant(nozzle);
+        let mut burning = inputs.fire.burning().expect("products");
+        burning.gas = FlueGas::with_fits(burning.gas.fractions(), &KINETIC_THEORY);
+        fire::settle_burning(&inputs, &burning, bar(4.0)).expect("a balance")
+    };
+    let missed = missed(settle, |name| if name == "dp tubes" { 0.02 } else { 0.01 });
+    assert!(missed.is_empty(), "\n{}", missed.join("\n"));
+}
+
+/// On the published fits for the pure gases, whose conductivity lies 2 to 6 % below that of
+/// kinetic theory, less heat passes in the tubes and the smoke is hotter; those two columns are
+/// held to 3 %, every other to 2 %.
+#[test]
+fn independent_rl1_every_column_on_published_gas_data() {
+    let settle = |nozzle| fire::settle(&plant(nozzle), bar(4.0)).expect("a balance");
+    let missed = missed(settle, |name| match name {
+        "T smoke" | "Q tubes" => 0.03,
+        _ => 0.02,
+    });
     assert!(missed.is_empty(), "\n{}", missed.join("\n"));
 }

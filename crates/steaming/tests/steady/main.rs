@@ -1,5 +1,7 @@
 //! The steady loop, its sweep and its band.
 
+#[path = "../../../formulas/tests/kinetic_theory/mod.rs"]
+mod kinetic_theory;
 #[path = "../rl1/mod.rs"]
 mod rl1;
 

@@ -7,6 +7,7 @@
 
 mod located;
 
+pub mod balance;
 pub mod bed;
 pub mod coil;
 pub mod cutting;

@@ -9,6 +9,7 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::steam::CARDS,
     crate::draught::CARDS,
     crate::engine::CARDS,
+    crate::balance::CARDS,
     crate::coil::CARDS,
     crate::bed::CARDS,
     crate::fuel::CARDS,

@@ -77,34 +77,47 @@ def fitted(t, y):
 
 
 def fits(gas):
-    yield "//! Viscosity and conductivity of the pure gases by kinetic theory, fitted in the form that the"
-    yield "//! gas family reads: sums made elsewhere on that theory are repeated on it, and so test the"
-    yield "//! code apart from the data."
+    yield "//! Viscosity and conductivity of the pure gases by kinetic theory, fitted as"
+    yield "//! ln y = A ln T + B/T + C/T^2 + D: sums made elsewhere on that theory are repeated on it,"
+    yield "//! and so test the code apart from the data."
     yield "//!"
     yield f"//! Independent calculation: cantera {cantera.__version__}, gri30.yaml. Written by"
     yield "//! tools/gas_grid.py."
     yield ""
-    yield "use formulas::gas::{Fit, PureFits};"
+    yield "use formulas::gas::{PureLaw, Transport};"
     yield ""
     yield "/// Carbon dioxide, water vapour, oxygen, nitrogen; 300 to 2500 K."
-    yield "pub(crate) static KINETIC_THEORY: [PureFits; 4] = ["
+    yield "pub(crate) static KINETIC_THEORY: [PureLaw; 4] = ["
+    yield "    |t| at(&CARBON_DIOXIDE, t),"
+    yield "    |t| at(&WATER_VAPOUR, t),"
+    yield "    |t| at(&OXYGEN, t),"
+    yield "    |t| at(&NITROGEN, t),"
+    yield "];"
+    yield ""
+    yield "/// Viscosity in micropoise below and above 1000 K, then conductivity in µW/(cm K)."
+    yield "type Fits = [[f64; 4]; 4];"
+    yield ""
+    yield "fn at(fits: &Fits, t: f64) -> Transport {"
+    yield "    let value = |[a, b, c, d]: [f64; 4]| (a * t.ln() + b / t + c / (t * t) + d).exp();"
+    yield "    let side = usize::from(t > 1000.0);"
+    yield "    Transport {"
+    yield "        viscosity: 1e-7 * value(fits[side]),"
+    yield "        conductivity: 1e-4 * value(fits[2 + side]),"
+    yield "    }"
+    yield "}"
     ranges = [numpy.linspace(300, 1000, 71), numpy.linspace(1000, 2500, 76)]
     for name in GASES:
-        yield f"    // {NAMES[name][0].upper()}{NAMES[name][1:]}."
-        yield "    PureFits {"
+        yield ""
+        yield f"static {NAMES[name].upper().replace(' ', '_')}: Fits = ["
         for what, scale in (("viscosity", 1e7), ("conductivity", 1e4)):
-            yield f"        {what}: Fit {{"
-            yield "            meet_k: 1000.0,"
-            for side, t in zip(("below", "above"), ranges):
+            for t in ranges:
                 y = []
                 for x in t:
                     gas.TPX = x, ATMOSPHERE, {name: 1.0}
                     y.append(scale * (gas.viscosity if what == "viscosity" else gas.thermal_conductivity))
                 a, b, c, d = fitted(t, numpy.array(y))
-                yield f"            {side}: [{a:.6f}, {b:.4f}, {c:.2f}, {d:.6f}],"
-            yield "        },"
-        yield "    },"
-    yield "];"
+                yield f"    [{a:.6f}, {b:.4f}, {c:.2f}, {d:.6f}],"
+        yield "];"
 
 
 def main():

@@ -57,7 +57,7 @@ fn heat_of_flue_gas_is_that_of_a_general_library() {
 #[test]
 fn mixing_is_that_of_a_general_library_on_its_own_data() {
     for (name, v) in grid(include_str!("data/flue-gas-grid.csv")) {
-        let gas = FlueGas::with_fits(&gas_of(v[1], v[2], v[3]), &KINETIC_THEORY);
+        let gas = FlueGas::with_laws(&gas_of(v[1], v[2], v[3]), &KINETIC_THEORY);
         let found = gas.transport(v[0]);
         let at = |what| format!("{what} of {name} at {} K", v[0]);
         near(&at("viscosity"), found.viscosity, v[6], 3e-3);
@@ -65,8 +65,9 @@ fn mixing_is_that_of_a_general_library_on_its_own_data() {
     }
 }
 
-/// Independent calculation: reference equations of the pure gases. They are good to 1 % in
-/// viscosity and, carried on above 1000 K, to some 6 % in conductivity.
+/// Independent calculation: the same reference equations, coded elsewhere. Carbon dioxide has
+/// there a newer equation of viscosity, 1 % beside the older one, and 2 % at 1900 K, which is
+/// beyond it; the specific heat of hot steam comes from an older review, 1 % below.
 #[test]
 fn pure_gases_are_those_of_the_reference_equations() {
     for (name, v) in grid(include_str!("data/pure-gas-grid.csv")) {
@@ -81,8 +82,9 @@ fn pure_gases_are_those_of_the_reference_equations() {
         let found = gas.transport(v[0]);
         let at = |what| format!("{what} of {name} at {} K", v[0]);
         near(&at("heat"), gas.specific_heat(v[0]), v[1], 1.2e-2);
-        near(&at("viscosity"), found.viscosity, v[2], 1e-2);
-        near(&at("conductivity"), found.conductivity, v[3], 6e-2);
+        let reach = if name == "CO2" { 2e-2 } else { 1e-4 };
+        near(&at("viscosity"), found.viscosity, v[2], reach);
+        near(&at("conductivity"), found.conductivity, v[3], 2e-4);
     }
 }
 
@@ -109,8 +111,8 @@ fn identity_enthalpy_is_the_integral_of_specific_heat() {
 #[test]
 fn identity_equal_gases_mix_to_themselves() {
     let same = [KINETIC_THEORY[3]; 4];
-    let mixed = FlueGas::with_fits(&gas_of(0.0, 0.0, 0.5), &same).transport(700.0);
-    let alone = FlueGas::with_fits(&gas_of(0.0, 0.0, 0.0), &same).transport(700.0);
+    let mixed = FlueGas::with_laws(&gas_of(0.0, 0.0, 0.5), &same).transport(700.0);
+    let alone = FlueGas::with_laws(&gas_of(0.0, 0.0, 0.0), &same).transport(700.0);
     near(
         "conductivity",
         mixed.conductivity,

@@ -105,7 +105,7 @@ fn worked(bank: Bank, gas: &FlueGas, slices: usize) -> March {
 
 #[test]
 fn worked_banks_of_tubes() {
-    let gas = FlueGas::with_fits(&COAL_GAS, &KINETIC_THEORY);
+    let gas = FlueGas::with_laws(&COAL_GAS, &KINETIC_THEORY);
     for (bank, [outlet_c, heat, loss, re_in, re_out]) in BANKS {
         let found = worked(bank, &gas, SLICES);
         near("outlet", found.outlet.gas_k, celsius(outlet_c), 2.0);
@@ -155,7 +155,7 @@ const SMALL_BOILER: [[f64; 6]; 5] = [
 
 #[test]
 fn worked_small_boiler() {
-    let gas = FlueGas::with_fits(&anthracite_gas(), &KINETIC_THEORY);
+    let gas = FlueGas::with_laws(&anthracite_gas(), &KINETIC_THEORY);
     let walls = Walls {
         area_m2: 9.817e-3,
         emissivity: 0.75,

@@ -137,15 +137,15 @@ pub static VISCOSITY: Card = Card {
     law: Law::Words(
         "sum of x_i mu_i / (sum over j of x_j phi_ij), \
          phi_ij = (1 + (mu_i / mu_j)^(1/2) (M_j / M_i)^(1/4))^2 / (8 (1 + M_i / M_j))^(1/2), \
-         with mu_i of each gas from the published fit exp(A ln T + B / T + C / T^2 + D)",
+         with mu_i of each gas by its reference equation",
     ),
     gives: symbol("mu", &PA_S, "dynamic viscosity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
-    limits: &[Limit::within("T", 373.2, 5000.0)],
+    limits: &[Limit::within("T", 273.16, 1000.0)],
     spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::JCP_18_VISCOSITY,
-        place: "mixing rule, on the fits of NASA TM-4647",
+        place: "mixing rule, on the reference equations of the pure gases",
     },
     eval: |v| Ok(gas("gas.viscosity", &v[1..])?.transport(v[0]).viscosity),
 };
@@ -155,15 +155,15 @@ pub static CONDUCTIVITY: Card = Card {
     id: "gas.conductivity",
     law: Law::Words(
         "half of (sum of x_i k_i + 1 / (sum of x_i / k_i)), \
-         with k_i of each gas from the published fit exp(A ln T + B / T + C / T^2 + D)",
+         with k_i of each gas by its reference equation",
     ),
     gives: symbol("k", &W_PER_M_K, "thermal conductivity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
-    limits: &[Limit::within("T", 373.2, 5000.0)],
+    limits: &[Limit::within("T", 273.16, 1000.0)],
     spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::MOLPHYS_12_CONDUCTIVITY,
-        place: "mixing rule, on the fits of NASA TM-4647",
+        place: "mixing rule, on the reference equations of the pure gases",
     },
     eval: |v| {
         Ok(gas("gas.conductivity", &v[1..])?

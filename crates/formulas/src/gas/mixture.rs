@@ -4,7 +4,7 @@ use super::thermo::{
     self, BREAK_K, CARBON_DIOXIDE, NITROGEN, OXYGEN, PureGas, REFERENCE_TEMPERATURE_K, Range,
     UNIVERSAL_GAS_CONSTANT, WATER_VAPOUR,
 };
-use super::transport::{Mixing, NASA_FITS, PureFits, Transport};
+use super::transport::{Mixing, PureLaw, REFERENCE_LAWS, Transport};
 
 /// Shares by volume of the gases that are reckoned with.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -42,7 +42,7 @@ impl MoleFractions {
 const GASES: [&PureGas; 4] = [&CARBON_DIOXIDE, &WATER_VAPOUR, &OXYGEN, &NITROGEN];
 
 /// A gas of one composition, ready for a loop: nothing here allocates.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 pub struct FlueGas {
     fractions: MoleFractions,
     molar_mass: f64,
@@ -53,16 +53,16 @@ pub struct FlueGas {
 }
 
 impl FlueGas {
-    /// Prepares the gas with the published fits for viscosity and conductivity.
+    /// Prepares the gas with the reference equations for viscosity and conductivity.
     #[must_use]
     pub fn new(fractions: &MoleFractions) -> Self {
-        Self::with_fits(fractions, &NASA_FITS)
+        Self::with_laws(fractions, &REFERENCE_LAWS)
     }
 
-    /// Prepares the gas with other fits, in the order carbon dioxide, water vapour, oxygen,
-    /// nitrogen: so that a sum done elsewhere on other data can be repeated on them.
+    /// Prepares the gas with other laws of the pure gases, in the order carbon dioxide, water
+    /// vapour, oxygen, nitrogen: so that a sum done elsewhere on other data can be repeated.
     #[must_use]
-    pub fn with_fits(fractions: &MoleFractions, fits: &[PureFits; 4]) -> Self {
+    pub fn with_laws(fractions: &MoleFractions, laws: &[PureLaw; 4]) -> Self {
         debug_assert!(
             (fractions.sum() - 1.0).abs() < 1e-9,
             "the shares of a gas add up to one"
@@ -85,7 +85,7 @@ impl FlueGas {
             gas_constant: UNIVERSAL_GAS_CONSTANT / molar_mass,
             ranges,
             enthalpy_at_reference: thermo::enthalpy(&ranges[0], REFERENCE_TEMPERATURE_K),
-            mixing: Mixing::new(shares, molar_masses, fits),
+            mixing: Mixing::new(shares, molar_masses, laws),
         }
     }
 
@@ -123,7 +123,8 @@ impl FlueGas {
         self.gas_constant * (thermo::enthalpy(self.range(t_k), t_k) - self.enthalpy_at_reference)
     }
 
-    /// Viscosity and conductivity, for 200 K (water vapour 373.2 K) to 5000 K.
+    /// Viscosity and conductivity; the equations are published to 1000 K, and are carried on
+    /// smoothly above it.
     #[must_use]
     pub fn transport(&self, t_k: f64) -> Transport {
         self.mixing.at(t_k)

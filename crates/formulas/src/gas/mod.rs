@@ -1,11 +1,12 @@
 //! Flue gas and air as mixtures of carbon dioxide, water vapour, oxygen and nitrogen.
 //!
 //! Heat capacity and enthalpy by the NASA polynomials, viscosity and conductivity of the pure
-//! gases by the NASA fits, mixed by the published rules. Pressure near one atmosphere: the gas
+//! gases by their reference equations, mixed by the published rules. Pressure near one atmosphere: the gas
 //! is ideal. Left out: dissociation, carbon monoxide, soot; argon is counted as nitrogen.
 
 mod cards;
 mod mixture;
+mod pure;
 mod thermo;
 mod transport;
 
@@ -14,8 +15,14 @@ pub use cards::{
     partial_pressure,
 };
 pub use mixture::{FlueGas, MoleFractions, density};
+pub use pure::{
+    CARBON_DIOXIDE_CONDUCTIVITY, CARBON_DIOXIDE_VISCOSITY, NITROGEN_CONDUCTIVITY,
+    NITROGEN_VISCOSITY, OXYGEN_CONDUCTIVITY, OXYGEN_VISCOSITY, carbon_dioxide_conductivity,
+    carbon_dioxide_viscosity, nitrogen_conductivity, nitrogen_viscosity, oxygen_conductivity,
+    oxygen_viscosity,
+};
 pub use thermo::REFERENCE_TEMPERATURE_K;
-pub use transport::{Fit, NASA_FITS, PureFits, Transport};
+pub use transport::{PureLaw, REFERENCE_LAWS, Transport};
 
 use reckoning::Card;
 
@@ -26,6 +33,12 @@ pub static CARDS: &[&Card] = &[
     &PARTIAL_PRESSURE,
     &SPECIFIC_HEAT,
     &ENTHALPY,
+    &CARBON_DIOXIDE_VISCOSITY,
+    &OXYGEN_VISCOSITY,
+    &NITROGEN_VISCOSITY,
     &VISCOSITY,
+    &CARBON_DIOXIDE_CONDUCTIVITY,
+    &OXYGEN_CONDUCTIVITY,
+    &NITROGEN_CONDUCTIVITY,
     &CONDUCTIVITY,
 ];

@@ -8,7 +8,9 @@ pub(super) static SOURCES: &[&Source] = &[
     &ISO_1928,
     &ATOMIC_WEIGHTS,
     &NASA_TP_2002_211556,
-    &NASA_TM_4647,
+    &IJT_25_AIR_GASES,
+    &JPCRD_27_CARBON_DIOXIDE,
+    &JPCRD_45_CARBON_DIOXIDE,
     &JCP_18_VISCOSITY,
     &MOLPHYS_12_CONDUCTIVITY,
     &CODATA_2018,
@@ -68,15 +70,38 @@ pub static NASA_TP_2002_211556: Source = Source {
     seen: Seen::Read,
 };
 
-/// Viscosities and conductivities of pure gases.
-pub static NASA_TM_4647: Source = Source {
-    key: "nasa-tm-4647",
-    title: "Transport Coefficients for the NASA Lewis Chemical Equilibrium Program",
-    edition: "read in public copies of its data file, as revised to 2002",
-    year: 1995,
-    publisher: "NASA",
-    identifier: "NASA TM-4647",
-    seen: Seen::Read,
+/// Viscosity and conductivity of nitrogen and oxygen.
+pub static IJT_25_AIR_GASES: Source = Source {
+    key: "ijt-25-air-gases-2004",
+    title: "Viscosity and Thermal Conductivity Equations for Nitrogen, Oxygen, Argon, and Air",
+    edition: "International Journal of Thermophysics, volume 25, page 21",
+    year: 2004,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Viscosity of carbon dioxide.
+pub static JPCRD_27_CARBON_DIOXIDE: Source = Source {
+    key: "jpcrd-27-carbon-dioxide-1998",
+    title: "The Viscosity of Carbon Dioxide",
+    edition: "Journal of Physical and Chemical Reference Data, volume 27, page 31",
+    year: 1998,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Conductivity of carbon dioxide.
+pub static JPCRD_45_CARBON_DIOXIDE: Source = Source {
+    key: "jpcrd-45-carbon-dioxide-2016",
+    title: "Reference Correlation of the Thermal Conductivity of Carbon Dioxide from the Triple \
+            Point to 1100 K and up to 200 MPa",
+    edition: "Journal of Physical and Chemical Reference Data, volume 45, 013102",
+    year: 2016,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
 };
 
 /// The mixing rule for viscosity.

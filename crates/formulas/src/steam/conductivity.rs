@@ -157,9 +157,15 @@ pub struct Enhancing {
 #[must_use]
 pub fn background(rho: f64, t_k: f64) -> f64 {
     let (t, r) = (t_k / T_STAR_K, rho / RHO_STAR);
-    let dilute = t.sqrt() / polynomial(&DILUTE, 1.0 / t);
     let exponent = r * double_polynomial(&DENSE, 1.0 / t - 1.0, r - 1.0);
-    dilute * exponent.exp() * LAMBDA_STAR
+    thin(t_k) * exponent.exp()
+}
+
+/// Conductivity of thin steam, W/(m K), at a temperature (K); equation 16.
+#[must_use]
+pub fn thin(t_k: f64) -> f64 {
+    let t = t_k / T_STAR_K;
+    t.sqrt() / polynomial(&DILUTE, 1.0 / t) * LAMBDA_STAR
 }
 
 /// The critical enhancement of the conductivity, W/(m K); equations 18 to 26.

@@ -49,9 +49,15 @@ const DENSE: [[f64; 7]; 6] = [
 #[must_use]
 pub fn viscosity(rho: f64, t_k: f64) -> f64 {
     let (t, r) = (t_k / T_STAR_K, rho / RHO_STAR);
-    let dilute = 100.0 * t.sqrt() / polynomial(&DILUTE, 1.0 / t);
     let exponent = r * double_polynomial(&DENSE, 1.0 / t - 1.0, r - 1.0);
-    dilute * exponent.exp() * MU_STAR_PA_S
+    thin(t_k) * exponent.exp()
+}
+
+/// Viscosity of thin steam, Pa s, at a temperature (K); equation 11.
+#[must_use]
+pub fn thin(t_k: f64) -> f64 {
+    let t = t_k / T_STAR_K;
+    100.0 * t.sqrt() / polynomial(&DILUTE, 1.0 / t) * MU_STAR_PA_S
 }
 
 /// `c0 + c1 x + c2 x² …`

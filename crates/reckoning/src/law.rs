@@ -65,11 +65,21 @@ pub struct Step {
     pub expr: Expr,
 }
 
+/// Longest law that is read, in bytes: what is printed fits a page, and reading by recursion
+/// stays shallow.
+const LONGEST: usize = 2000;
+
 /// Reads a law into its steps.
 ///
 /// # Errors
-/// [`LawError::Expected`] where the text does not read.
+/// [`LawError::Expected`] where the text does not read, or is longer than 2000 bytes.
 pub fn read(text: &str) -> Result<Vec<Step>, LawError> {
+    if text.len() > LONGEST {
+        return Err(LawError::Expected {
+            at: LONGEST,
+            wanted: "the end of the law",
+        });
+    }
     let mut offset = 0;
     let mut steps = Vec::new();
     for piece in text.split(';') {

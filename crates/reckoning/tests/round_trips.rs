@@ -155,3 +155,13 @@ fn the_typed_text_survives() {
     }
     assert!(parse::read_kind(Kind::Length, "letter É").is_err());
 }
+
+#[test]
+fn deep_and_long_laws_are_read_or_refused() {
+    for piece in ["(", "-", "1^", "1+", "min(", "1;", "a=", "cases(1,"] {
+        for count in [100, 1900 / piece.len(), 1_000_000] {
+            let text = piece.repeat(count) + "1";
+            let _: Result<_, _> = law::run(&text, &|_| Some(1.0));
+        }
+    }
+}

@@ -2,7 +2,7 @@
 
 use crate::cell;
 use formulas::reference::{self, Catalogue, Check, Evidence};
-use reckoning::quantity::show::figures;
+use reckoning::quantity::show::{figures, to_uncertainty};
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
@@ -99,7 +99,10 @@ fn row(check: &Check) -> String {
         .collect();
     let unit = check.unit.symbol;
     let (found, apart) = match (&check.found, check.deviation()) {
-        (Ok(found), Some(apart)) => (format!("{} {unit}", figures(*found, 8)), figures(apart, 2)),
+        (Ok(found), Some(apart)) => (
+            format!("{} {unit}", figures(*found, 8)),
+            to_uncertainty(apart, check.tolerance),
+        ),
         (Err(refused), _) => (refused.to_string(), String::new()),
         (Ok(_), None) => (String::new(), String::new()),
     };

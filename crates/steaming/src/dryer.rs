@@ -5,6 +5,7 @@
 //! to the chimney. Left out: the mist that outlives dryness, the shelter of neighbouring turns,
 //! and radiation, which is small beside convection at smokebox temperatures.
 
+use formulas::balance::{length_ratio, round_area};
 use formulas::coil::{
     critical_reynolds, crossflow_nusselt, laminar_friction, laminar_nusselt, turbulent_friction,
     turbulent_nusselt,
@@ -14,7 +15,6 @@ use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
 use formulas::steam::{Saturated, State, at_ph, at_pt, point_at, transport};
 use reckoning::solve::bracketed;
 
-use crate::engine::round_m2;
 use crate::fault::NotSettled;
 use crate::inputs::Dryer;
 
@@ -152,8 +152,8 @@ struct Outside {
 impl<'a> Coil<'a> {
     fn new(dryer: &'a Dryer, meeting: &'a Meeting<'a>, slices: usize) -> Result<Self, NotSettled> {
         let line = Saturated::at_pressure(meeting.steam_pa)?;
-        let flux = meeting.steam_kg_s / round_m2(dryer.bore_m);
-        let ratio = dryer.bore_m / dryer.coil_m;
+        let flux = meeting.steam_kg_s / round_area(dryer.bore_m);
+        let ratio = length_ratio(dryer.bore_m, dryer.coil_m);
         let steam = transport::saturated(meeting.steam_pa)?.1;
         Ok(Self {
             dryer,

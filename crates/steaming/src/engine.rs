@@ -4,13 +4,14 @@
 //! in the cylinder, and the back pressure depends on the steam: one bracketed root. Left out:
 //! the pulsing of the exhaust, and thinner superheated steam.
 
+use formulas::balance::{back_pressure, enthalpy_lacking, enthalpy_with_gain, round_area};
 use formulas::draught::{blast_back_pressure, blast_speed};
 use formulas::engine::{
     Charge, Diagram, compression_pressure, heat_lost, indicated_power, mean_effective_pressure,
     steam_flow, steam_per_stroke,
 };
 use formulas::steam::{OutOfRange, Saturated, at_ph};
-use reckoning::solve::bracketed;
+use reckoning::solve::{Solved, bracketed};
 
 use crate::fault::NotSettled;
 use crate::inputs::{Blast, Engine};
@@ -119,8 +120,8 @@ pub struct ExhaustState {
     pub jet_m_s: Option<f64>,
     /// Back pressure of the nozzle above the air, Pa; 0 without one.
     pub nozzle_pa: f64,
-    /// What is left of the balance of back pressure, Pa.
-    pub residual_pa: f64,
+    /// The root of the balance of back pressure, Pa; `None` where it follows without one.
+    pub balance: Option<Solved>,
 }
 
 /// Finds the state in which the nozzle makes the back pressure that the engine runs against.
@@ -131,7 +132,7 @@ pub struct ExhaustState {
 pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, NotSettled> {
     let air = Saturated::at_pressure(supply.atmosphere_pa)?;
     let wet = air.mixed(engine.exhaust_dryness)?;
-    let exhaust_j_kg = wet.h + supply.gain_j_kg;
+    let exhaust_j_kg = enthalpy_with_gain(wet.h, supply.gain_j_kg);
     let density = at_ph(supply.atmosphere_pa, exhaust_j_kg)?.rho;
     let jet = |m: f64| {
         supply
@@ -146,18 +147,22 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
         let state = run(engine, supply.boiler_pa, back_pa)?;
         Ok(back_pa - supply.atmosphere_pa - drop(state.steam_kg_s))
     };
-    let back_pa = if supply.blast.is_none() {
-        supply.atmosphere_pa
-    } else if engine.closing_pa.is_some() {
-        let state = run(engine, supply.boiler_pa, supply.atmosphere_pa)?;
-        supply.atmosphere_pa + drop(state.steam_kg_s)
-    } else {
+    let balance = if supply.blast.is_some() && engine.closing_pa.is_none() {
         let highest = engine.chest_share * supply.boiler_pa;
-        bracketed(supply.atmosphere_pa, highest, 1e-6, |p| {
+        let solved = bracketed(supply.atmosphere_pa, highest, 1e-6, |p| {
             back(p).unwrap_or(f64::NAN)
-        })
-        .map_err(NotSettled::of("back pressure of the blast nozzle"))?
-        .x
+        });
+        Some(solved.map_err(NotSettled::of("back pressure of the blast nozzle"))?)
+    } else {
+        None
+    };
+    let back_pa = match balance {
+        Some(solved) => solved.x,
+        // The steam does not depend on the back pressure, so that any will do to find it.
+        None => {
+            let state = run(engine, supply.boiler_pa, supply.atmosphere_pa)?;
+            back_pressure(supply.atmosphere_pa, drop(state.steam_kg_s))
+        }
     };
     let state = run(engine, supply.boiler_pa, back_pa)?;
     if state.steam_kg_s.is_nan() || state.steam_kg_s <= 0.0 {
@@ -167,12 +172,12 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
             why: "compression gives back more than the cylinder takes in",
         });
     }
-    let supplied_j_kg = supply.steam_j_kg + supply.gain_j_kg;
+    let supplied_j_kg = enthalpy_with_gain(supply.steam_j_kg, supply.gain_j_kg);
     Ok(ExhaustState {
         engine: state,
         supplied_j_kg,
         exhaust_j_kg,
-        lacks_j_kg: air.h_g - exhaust_j_kg,
+        lacks_j_kg: enthalpy_lacking(air.h_g, exhaust_j_kg),
         exhaust_kg_m3: density,
         heat_lost_w: heat_lost(
             state.steam_kg_s,
@@ -182,7 +187,7 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
         ),
         jet_m_s: jet(state.steam_kg_s),
         nozzle_pa: drop(state.steam_kg_s),
-        residual_pa: back(back_pa)?,
+        balance,
     })
 }
 
@@ -190,12 +195,6 @@ impl Blast {
     /// Bore area, m².
     #[must_use]
     pub fn area_m2(&self) -> f64 {
-        round_m2(self.nozzle_m)
+        round_area(self.nozzle_m)
     }
-}
-
-/// Area of a round bore, m².
-#[must_use]
-pub(crate) fn round_m2(bore_m: f64) -> f64 {
-    std::f64::consts::FRAC_PI_4 * bore_m * bore_m
 }

@@ -4,6 +4,11 @@
 //! sought between 4 and 800 kg of fuel on a square metre of grate in an hour. Below that no fire
 //! keeps alight, above it no grate burns; a root there is not returned.
 
+use formulas::balance::{
+    absolute_pressure, bed_and_grate_loss, demand, draught_lost, efficiency, evaporation,
+    flow_for_fuel, flux_on_area, heat_set_free, leaving_speed, lift_share, useful_heat,
+    wall_temperature,
+};
 use formulas::bed::{BedGas, loss, weight};
 use formulas::draught::{buoyancy, orifice_flow};
 use formulas::gas::{FlueGas, MoleFractions};
@@ -86,7 +91,7 @@ struct Round<'a> {
 impl<'a> Round<'a> {
     fn new(inputs: &'a Inputs, burning: &'a Burning, gauge_pa: f64) -> Result<Self, NotSettled> {
         let atmosphere_pa = inputs.site.atmosphere_pa;
-        let boiler_pa = atmosphere_pa + gauge_pa;
+        let boiler_pa = absolute_pressure(gauge_pa, atmosphere_pa);
         let line = Saturated::at_pressure(boiler_pa)?;
         let steam_j_kg = line.mixed(inputs.boiler.dryness)?.h;
         let bed = &inputs.bed;
@@ -105,7 +110,7 @@ impl<'a> Round<'a> {
                 gauge_pa,
                 boiler_pa,
                 saturation_k: line.t_k,
-                wall_k: line.t_k + inputs.boiler.wall_rise_k,
+                wall_k: wall_temperature(line.t_k, inputs.boiler.wall_rise_k),
                 steam_j_kg,
                 steam_kg_m3: line.rho_g,
             },
@@ -170,7 +175,11 @@ impl<'a> Round<'a> {
         balance: Solved,
     ) -> Result<FireState, NotSettled> {
         let boiler = &self.inputs.boiler;
-        let useful_w = pass.firebox.radiant_w + pass.tubes.heat_w - boiler.shell_loss_w;
+        let useful_w = useful_heat(
+            pass.firebox.radiant_w,
+            pass.tubes.heat_w,
+            boiler.shell_loss_w,
+        );
         if useful_w.is_nan() || useful_w <= 0.0 {
             return Err(NotSettled::Plant {
                 what: "heat left for the water in W",
@@ -178,8 +187,8 @@ impl<'a> Round<'a> {
                 why: "the shell loses more than the fire gives, so no steam is made",
             });
         }
-        let rise = self.water.steam_j_kg - self.inputs.site.feed_j_kg;
-        let evaporation_kg_s = useful_w / rise;
+        let feed_j_kg = self.inputs.site.feed_j_kg;
+        let evaporation_kg_s = evaporation(useful_w, self.water.steam_j_kg, feed_j_kg);
         let engine_kg_s = exhaust.map_or(0.0, |e| e.engine.steam_kg_s);
         let blower_kg_s = self.blower.map_or(0.0, |b| b.jet.steam_kg_s);
         Ok(FireState {
@@ -193,9 +202,17 @@ impl<'a> Round<'a> {
             balance,
             useful_w,
             evaporation_kg_s,
-            demand_kg_s: engine_kg_s + blower_kg_s,
-            efficiency: useful_w / (pass.fuel_kg_s * self.inputs.fire.heating_value_j_kg),
-            leaving_m_s: evaporation_kg_s / (self.water.steam_kg_m3 * boiler.water_surface_m2),
+            demand_kg_s: demand(engine_kg_s, blower_kg_s),
+            efficiency: efficiency(
+                useful_w,
+                pass.fuel_kg_s,
+                self.inputs.fire.heating_value_j_kg,
+            ),
+            leaving_m_s: leaving_speed(
+                evaporation_kg_s,
+                self.water.steam_kg_m3,
+                boiler.water_surface_m2,
+            ),
         })
     }
 }
@@ -236,11 +253,16 @@ impl Draw<'_> {
     fn pass(&self, fuel_kg_s: f64) -> Result<PassState, NotSettled> {
         let (inputs, burning) = (self.round.inputs, self.round.burning);
         let wall_k = self.round.water.wall_k;
-        let air_kg_s = burning.air_kg_kg * fuel_kg_s;
-        let gas_kg_s = burning.flue_kg_kg * fuel_kg_s;
+        let air_kg_s = flow_for_fuel(burning.air_kg_kg, fuel_kg_s);
+        let gas_kg_s = flow_for_fuel(burning.flue_kg_kg, fuel_kg_s);
         let fire = &inputs.fire;
-        let heat_w = fire.burnt_share * fuel_kg_s * fire.heating_value_j_kg
-            + air_kg_s * inputs.site.air_j_kg;
+        let heat_w = heat_set_free(
+            fire.burnt_share,
+            fuel_kg_s,
+            fire.heating_value_j_kg,
+            air_kg_s,
+            inputs.site.air_j_kg,
+        );
         let walls = Walls {
             area_m2: inputs.firebox.area_m2,
             emissivity: inputs.firebox.emissivity,
@@ -256,7 +278,7 @@ impl Draw<'_> {
         };
         let march = tubes::march(&inputs.tubes, &stream, &burning.gas)?;
         let bed = self.bed(fuel_kg_s, air_kg_s);
-        let loss_pa = bed.loss_pa + march.loss_pa() + inputs.extra_loss_pa;
+        let loss_pa = draught_lost(bed.loss_pa, march.loss_pa(), inputs.extra_loss_pa);
         let dryer = self.dryer(gas_kg_s, march.outlet.gas_k)?;
         let behind_k = dryer.map_or(march.outlet.gas_k, |d| d.gas_k);
         let chimney = self.chimney_gas(gas_kg_s, behind_k, loss_pa)?;
@@ -287,17 +309,18 @@ impl Draw<'_> {
     fn bed(&self, fuel_kg_s: f64, air_kg_s: f64) -> BedState {
         let bed = &self.round.inputs.bed;
         let gas = &self.round.bed_gas;
-        let flux = self.round.inputs.fire.primary_share * air_kg_s / bed.grate_m2;
+        let primary = self.round.inputs.fire.primary_share;
+        let flux = flux_on_area(primary, air_kg_s, bed.grate_m2);
         let bare_pa = loss(&bed.packing, gas, flux, bed.depth_m);
         BedState {
-            rate_kg_m2_s: fuel_kg_s / bed.grate_m2,
+            rate_kg_m2_s: flux_on_area(1.0, fuel_kg_s, bed.grate_m2),
             flux_kg_m2_s: flux,
             gas_kg_m3: gas.density,
             gas_pa_s: gas.viscosity,
             bare_pa,
-            loss_pa: bed.grate_factor * bed.ash_factor * bare_pa,
+            loss_pa: bed_and_grate_loss(bed.grate_factor, bed.ash_factor, bare_pa),
             weight_pa: self.round.weight_pa,
-            lift: bare_pa / self.round.weight_pa,
+            lift: lift_share(bare_pa, self.round.weight_pa),
         }
     }
 

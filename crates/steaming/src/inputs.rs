@@ -3,6 +3,7 @@
 //! Pressures are absolute unless the name says gauge. A part that a plant does not have is
 //! `None`, never a zero.
 
+use formulas::balance::air_for_fuel;
 use formulas::bed::Packing;
 use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
 use formulas::gas::FlueGas;
@@ -140,7 +141,7 @@ impl Fire {
         let products = combustion_products(&self.fuel, self.air_ratio)?;
         Ok(Burning {
             gas: FlueGas::new(&products.fractions()),
-            air_kg_kg: self.air_ratio * air,
+            air_kg_kg: air_for_fuel(self.air_ratio, air),
             flue_kg_kg: flue_mass(self.air_ratio, air, self.fuel.ash),
         })
     }

@@ -1,5 +1,9 @@
 //! The steam jets under the chimney: exhaust and blower, and the jet pump they drive.
 
+use formulas::balance::{
+    enthalpy_lacking, gas_over_steam, jet_momentum, jet_steam, jets_area, round_area, total_flow,
+    total_momentum,
+};
 use formulas::draught::{
     Expansion, JetPump, Mixing, entrainment_share, expansion, gas_inlet_speed, jet_pump,
     joint_mixing, mixed_density, mixed_speed, mixed_temperature, net_blast,
@@ -8,7 +12,7 @@ use formulas::gas::{FlueGas, MoleFractions};
 use formulas::steam::Saturated;
 use reckoning::solve::bracketed;
 
-use crate::engine::{ExhaustState, round_m2};
+use crate::engine::ExhaustState;
 use crate::fault::NotSettled;
 use crate::inputs::{Blower, Chimney, ExhaustWater, Inputs};
 
@@ -41,7 +45,7 @@ impl Jet {
     /// Momentum, N.
     #[must_use]
     pub fn momentum_n(&self) -> f64 {
-        self.steam_kg_s * self.speed_m_s
+        jet_momentum(self.steam_kg_s, self.speed_m_s)
     }
 }
 
@@ -66,11 +70,11 @@ pub fn blower(
 ) -> Result<BlowerState, NotSettled> {
     let atmosphere = inputs.site.atmosphere_pa;
     let expansion = expansion(boiler_pa, steam_j_kg, atmosphere)?;
-    let area_m2 = blower.jets * round_m2(blower.bore_m);
+    let area_m2 = jets_area(blower.jets, blower.bore_m);
     Ok(BlowerState {
         expansion,
         jet: Jet {
-            steam_kg_s: blower.coefficient * area_m2 * expansion.flux_kg_m2_s,
+            steam_kg_s: jet_steam(blower.coefficient, area_m2, expansion.flux_kg_m2_s),
             speed_m_s: expansion.speed_m_s,
             density_kg_m3: expansion.density_kg_m3,
             bore_m: blower.bore_m,
@@ -78,7 +82,7 @@ pub fn blower(
             reach_m: inputs.chimney.parallel_m,
             mixing: blower.mixing,
             // The jet comes to rest in the gas, so that its enthalpy is that of the boiler.
-            lacks_j_kg: Saturated::at_pressure(atmosphere)?.h_g - steam_j_kg,
+            lacks_j_kg: enthalpy_lacking(Saturated::at_pressure(atmosphere)?.h_g, steam_j_kg),
         },
     })
 }
@@ -183,7 +187,7 @@ impl Jets<'_> {
         let jets = [self.exhaust, self.blower];
         let sum = |f: fn(&Jet) -> f64| jets.iter().flatten().map(f).sum::<f64>();
         let steam_kg_s = sum(|j| j.steam_kg_s);
-        let gas_kg_s = gas.gas_kg_s + gas.leak_kg_s;
+        let gas_kg_s = total_flow(gas.gas_kg_s, gas.leak_kg_s);
         let lacks_j_kg = match self.water {
             ExhaustWater::DriesInGas if steam_kg_s > 0.0 => {
                 sum(|j| j.steam_kg_s * j.lacks_j_kg) / steam_kg_s
@@ -191,23 +195,24 @@ impl Jets<'_> {
             _ => 0.0,
         };
         let (mixed_k, gas_j_kg_k) = self.mixture(gas, steam_kg_s, lacks_j_kg)?;
-        let choke_m2 = round_m2(self.chimney.choke_m);
+        let choke_m2 = round_area(self.chimney.choke_m);
         let vapour_kg_m3 = self.vapour.density(mixed_k, self.atmosphere_pa);
         let gas_kg_m3 = self.density(gas, mixed_k);
         let mixed_kg_m3 = mixed_density(steam_kg_s, vapour_kg_m3, gas_kg_s, gas_kg_m3);
-        let mixed_m_s = mixed_speed(steam_kg_s + gas_kg_s, mixed_kg_m3, choke_m2);
-        let nozzles_m2 = sum(|j| j.area_m2);
+        let mixed_m_s = mixed_speed(total_flow(steam_kg_s, gas_kg_s), mixed_kg_m3, choke_m2);
+        let area = |jet: Option<Jet>| jet.map_or(0.0, |j| j.area_m2);
+        let nozzles_m2 = total_area(area(self.exhaust), area(self.blower));
         let inlet_m_s = gas_inlet_speed(gas_kg_s, gas.density_kg_m3, choke_m2, nozzles_m2);
         let (exhaust_n, blower_n) = (momentum(self.exhaust), momentum(self.blower));
         let raised_pa = jet_pump(&JetPump {
-            j: exhaust_n + blower_n,
+            j: total_momentum(exhaust_n, blower_n),
             m_g: gas_kg_s,
             u_g: inlet_m_s,
             rho_g: gas.density_kg_m3,
             rho_m: mixed_kg_m3,
             u_m: mixed_m_s,
             a_m: choke_m2,
-            a_e: round_m2(self.chimney.top_m),
+            a_e: round_area(self.chimney.top_m),
             k_in: self.chimney.inlet_heads,
             k_f: self.chimney.friction_heads,
             eta_d: self.chimney.diffuser_share,
@@ -226,7 +231,7 @@ impl Jets<'_> {
             steam_kg_s,
             exhaust_n,
             blower_n,
-            gas_over_steam: (steam_kg_s > 0.0).then(|| gas_kg_s / steam_kg_s),
+            gas_over_steam: (steam_kg_s > 0.0).then(|| gas_over_steam(gas_kg_s, steam_kg_s)),
             exhaust_share,
             blower_share,
             mixing,
@@ -266,7 +271,7 @@ impl Jets<'_> {
 
     /// Temperature of the mixture, and the mean specific heat of the gas that goes with it.
     fn mixture(&self, gas: &ChimneyGas, m_s: f64, dh: f64) -> Result<(f64, f64), NotSettled> {
-        let gas_kg_s = gas.gas_kg_s + gas.leak_kg_s;
+        let gas_kg_s = total_flow(gas.gas_kg_s, gas.leak_kg_s);
         let carried = self.enthalpy_w(gas, gas.gas_k);
         let mean = |t: f64| (carried - self.enthalpy_w(gas, t)) / (gas_kg_s * (gas.gas_k - t));
         if m_s == 0.0 {
@@ -311,7 +316,7 @@ fn factor(jet: Option<Jet>) -> f64 {
 
 fn share(jet: Option<Jet>, gas: &ChimneyGas, steam_kg_s: f64) -> f64 {
     jet.map_or(1.0, |j| {
-        let over = (gas.gas_kg_s + gas.leak_kg_s) / steam_kg_s;
+        let over = gas_over_steam(total_flow(gas.gas_kg_s, gas.leak_kg_s), steam_kg_s);
         entrainment_share(
             j.reach_m,
             j.bore_m,

@@ -1,5 +1,6 @@
 //! The settled fire: every value that a reader may ask for.
 
+use formulas::balance::steaming_ratio;
 use reckoning::solve::Solved;
 
 use crate::dryer::DryerState;
@@ -115,6 +116,6 @@ impl FireState {
     /// Evaporation over demand; `None` where nothing asks for steam.
     #[must_use]
     pub fn steaming_ratio(&self) -> Option<f64> {
-        (self.demand_kg_s > 0.0).then(|| self.evaporation_kg_s / self.demand_kg_s)
+        (self.demand_kg_s > 0.0).then(|| steaming_ratio(self.evaporation_kg_s, self.demand_kg_s))
     }
 }

@@ -151,6 +151,27 @@ pub static LENGTH_RATIO: Card = Card {
     eval: |v| Ok(length_ratio(v[0], v[1])),
 };
 
+/// Area of all nozzles.
+#[must_use]
+pub fn total_area(a_1: f64, a_2: f64) -> f64 {
+    a_1 + a_2
+}
+
+/// Card of [`total_area`].
+pub static TOTAL_AREA: Card = Card {
+    id: "balance.total-area",
+    law: Law::Closed("A = A_1 + A_2"),
+    gives: symbol("A", &M2, "area of all nozzles"),
+    takes: &[
+        symbol("A_1", &M2, "area of the blast nozzle"),
+        symbol("A_2", &M2, "area of the blower's jets"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: derived("areas add"),
+    eval: |v| Ok(total_area(v[0], v[1])),
+};
+
 /// Two flows together.
 #[must_use]
 pub fn total_flow(m_1: f64, m_2: f64) -> f64 {

@@ -13,9 +13,9 @@ pub use fire::{
     flow_for_fuel, flux_on_area, heat_carried, heat_set_free, lift_share, tube_loss,
 };
 pub use jets::{
-    GAS_OVER_STEAM, JET_MOMENTUM, JET_STEAM, JETS_AREA, LENGTH_RATIO, ROUND_AREA, TOTAL_FLOW,
-    TOTAL_MOMENTUM, gas_over_steam, jet_momentum, jet_steam, jets_area, length_ratio, round_area,
-    total_flow, total_momentum,
+    GAS_OVER_STEAM, JET_MOMENTUM, JET_STEAM, JETS_AREA, LENGTH_RATIO, ROUND_AREA, TOTAL_AREA,
+    TOTAL_FLOW, TOTAL_MOMENTUM, gas_over_steam, jet_momentum, jet_steam, jets_area, length_ratio,
+    round_area, total_area, total_flow, total_momentum,
 };
 pub use steam::{
     ABSOLUTE_PRESSURE, BACK_PRESSURE, DEMAND, DENSITY_FROM_VOLUME, EFFICIENCY, ENTHALPY_LACKING,
@@ -68,5 +68,6 @@ pub static CARDS: &[&Card] = &[
     &TOTAL_MOMENTUM,
     &GAS_OVER_STEAM,
     &LENGTH_RATIO,
+    &TOTAL_AREA,
     &TOTAL_FLOW,
 ];

@@ -1,8 +1,8 @@
 //! The steam jets under the chimney: exhaust and blower, and the jet pump they drive.
 
 use formulas::balance::{
-    enthalpy_lacking, gas_over_steam, jet_momentum, jet_steam, jets_area, round_area, total_flow,
-    total_momentum,
+    enthalpy_lacking, gas_over_steam, jet_momentum, jet_steam, jets_area, round_area, total_area,
+    total_flow, total_momentum,
 };
 use formulas::draught::{
     Expansion, JetPump, Mixing, entrainment_share, expansion, gas_inlet_speed, jet_pump,

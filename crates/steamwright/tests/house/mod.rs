@@ -5,17 +5,17 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// A text file of the tree.
-pub struct File {
-    pub path: String,
-    pub lines: Vec<String>,
+pub(crate) struct File {
+    pub(crate) path: String,
+    pub(crate) lines: Vec<String>,
 }
 
 impl File {
-    pub fn text(&self) -> String {
+    pub(crate) fn text(&self) -> String {
         self.lines.join("\n")
     }
 
-    pub fn numbered(&self) -> impl Iterator<Item = (usize, &str)> {
+    pub(crate) fn numbered(&self) -> impl Iterator<Item = (usize, &str)> {
         self.lines
             .iter()
             .enumerate()
@@ -23,35 +23,35 @@ impl File {
     }
 
     /// Whether it is code that ships, and not a test, bench or example.
-    pub fn is_source(&self) -> bool {
+    pub(crate) fn is_source(&self) -> bool {
         self.path.contains("/src/")
     }
 
     /// Lines of code up to the unit tests at the foot, without comments.
-    pub fn code_lines(&self) -> impl Iterator<Item = (usize, &str)> {
+    pub(crate) fn code_lines(&self) -> impl Iterator<Item = (usize, &str)> {
         self.numbered()
             .take_while(|(_, l)| l.trim() != "#[cfg(test)]")
             .filter(|(_, l)| !l.trim_start().starts_with("//"))
     }
 }
 
-pub fn root() -> PathBuf {
+pub(crate) fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR"))
         .join("../..")
         .canonicalize()
         .expect("the root")
 }
 
-pub fn read(path: &str) -> String {
+pub(crate) fn read(path: &str) -> String {
     fs::read_to_string(root().join(path)).unwrap_or_else(|e| panic!("{path}: {e}"))
 }
 
-pub fn exists(name: &str) -> bool {
+pub(crate) fn exists(name: &str) -> bool {
     root().join(name.trim_end_matches('/')).exists()
 }
 
 /// Every file of the tree with one of these endings, build folders left out.
-pub fn tree(endings: &[&str]) -> Vec<File> {
+pub(crate) fn tree(endings: &[&str]) -> Vec<File> {
     let mut found = Vec::new();
     gather(&root(), &root(), endings, &mut found);
     found.sort_by(|a, b| a.path.cmp(&b.path));
@@ -81,12 +81,12 @@ fn gather(folder: &Path, root: &Path, endings: &[&str], found: &mut Vec<File>) {
     }
 }
 
-pub fn rust_files() -> impl Iterator<Item = File> {
+pub(crate) fn rust_files() -> impl Iterator<Item = File> {
     tree(&["rs"]).into_iter()
 }
 
 /// Each crate of the workspace with the text of its manifest.
-pub fn crates() -> Vec<(String, String)> {
+pub(crate) fn crates() -> Vec<(String, String)> {
     let mut found: Vec<(String, String)> = fs::read_dir(root().join("crates"))
         .expect("crates")
         .flatten()
@@ -121,7 +121,7 @@ const MAY_USE: &[(&str, &[&str])] = &[
 ];
 
 /// Everything below a crate; `None` for a name that is not a crate of ours.
-pub fn may_use(name: &str) -> Option<BTreeSet<String>> {
+pub(crate) fn may_use(name: &str) -> Option<BTreeSet<String>> {
     let (_, direct) = MAY_USE.iter().find(|(n, _)| *n == name)?;
     let mut all: BTreeSet<String> = direct.iter().map(|s| (*s).to_owned()).collect();
     for d in *direct {
@@ -131,7 +131,7 @@ pub fn may_use(name: &str) -> Option<BTreeSet<String>> {
 }
 
 /// Names in the dependency sections of a manifest.
-pub fn dependencies(manifest: &str) -> Vec<String> {
+pub(crate) fn dependencies(manifest: &str) -> Vec<String> {
     let document: toml_edit::DocumentMut = manifest.parse().expect("a manifest");
     ["dependencies", "dev-dependencies", "build-dependencies"]
         .iter()
@@ -141,7 +141,7 @@ pub fn dependencies(manifest: &str) -> Vec<String> {
 }
 
 /// Packages of others that any crate names as a dependency.
-pub fn outside_packages() -> BTreeSet<String> {
+pub(crate) fn outside_packages() -> BTreeSet<String> {
     crates()
         .iter()
         .flat_map(|(_, manifest)| dependencies(manifest))
@@ -150,7 +150,7 @@ pub fn outside_packages() -> BTreeSet<String> {
 }
 
 /// Whether `number` stands in the line as a number of its own.
-pub fn has_number(line: &str, number: &str) -> bool {
+pub(crate) fn has_number(line: &str, number: &str) -> bool {
     line.match_indices(number).any(|(at, _)| {
         let before = line[..at].chars().next_back();
         let after = line[at + number.len()..].chars().next();
@@ -162,7 +162,7 @@ pub fn has_number(line: &str, number: &str) -> bool {
 }
 
 /// Whether `word` stands in the line as a word of its own.
-pub fn has_word(line: &str, word: &str) -> bool {
+pub(crate) fn has_word(line: &str, word: &str) -> bool {
     line.match_indices(word).any(|(at, _)| {
         let glued = |c: Option<char>| c.is_some_and(|c| c.is_alphanumeric() || c == '_');
         !glued(line[..at].chars().next_back()) && !glued(line[at + word.len()..].chars().next())
@@ -170,12 +170,12 @@ pub fn has_word(line: &str, word: &str) -> bool {
 }
 
 /// A line that states the rule itself ("never says …", "not approved by …").
-pub fn says_it_never_says_so(line: &str) -> bool {
+pub(crate) fn says_it_never_says_so(line: &str) -> bool {
     line.contains("never") || line.contains("words \"")
 }
 
 /// Ids of the rules that a file declares: `id: "…"` inside a `Rule {`.
-pub fn rule_ids(file: &File) -> Vec<String> {
+pub(crate) fn rule_ids(file: &File) -> Vec<String> {
     let mut ids = Vec::new();
     let mut in_rule = false;
     for (_, line) in file.code_lines() {
@@ -191,11 +191,11 @@ pub fn rule_ids(file: &File) -> Vec<String> {
 }
 
 /// What stands between single backticks.
-pub fn backticked(text: &str) -> impl Iterator<Item = &str> {
+pub(crate) fn backticked(text: &str) -> impl Iterator<Item = &str> {
     text.split('`').skip(1).step_by(2)
 }
 
 /// Fails with the list when it is not empty.
-pub fn none(faults: &[String]) {
+pub(crate) fn none(faults: &[String]) {
     assert!(faults.is_empty(), "\n{}", faults.join("\n"));
 }

@@ -45,59 +45,48 @@ pub(super) enum Fault<'a> {
 }
 
 impl Fault<'_> {
-    /// What was read, and what is meant.
-    pub(super) fn words(&self, kind: Kind) -> (String, String) {
+    /// What was read.
+    pub(super) fn read(&self, kind: Kind) -> String {
+        match self {
+            Self::NoNumber(at) => {
+                format!("it should begin with a number, and begins `{}`", head(at))
+            }
+            Self::OverNothing => "a fraction over 0 has no value".into(),
+            Self::Comma { .. } => "a comma stands in the number".into(),
+            Self::NoUnit => format!("{} needs a unit", with_article(kind)),
+            Self::SizeByName => "that is a drill or sheet by its number".into(),
+            Self::SecondNegative => "the second number has a sign of its own".into(),
+            Self::MoreThanOne(name) => format!("a second number follows, `{name}`"),
+            Self::OtherPressure { name, stated } => match stated {
+                Stated::Gauge => format!("{name} says a pressure above the atmosphere"),
+                Stated::Absolute => format!("{name} says a pressure above vacuum"),
+            },
+            Self::OtherKind { name, other } => format!("{name} is a unit of {}", plain(*other)),
+            Self::UnknownUnit { name, .. } => format!("{name} is not a unit of {}", kind.words()),
+        }
+    }
+
+    /// What is meant instead.
+    pub(super) fn meant(&self, kind: Kind) -> String {
         let example = example(kind);
         match self {
-            Self::NoNumber(at) => (
-                format!("it should begin with a number, and begins `{}`", head(at)),
-                wanted(kind),
+            Self::Comma { before, after } => format!(
+                "write `{before}.{after}` if it is the decimal point, `{before}{after}` if it \
+                 parts thousands"
             ),
-            Self::OverNothing => ("a fraction over 0 has no value".into(), wanted(kind)),
-            Self::Comma { before, after } => (
-                "a comma stands in the number".into(),
-                format!(
-                    "write `{before}.{after}` if it is the decimal point, `{before}{after}` if it parts thousands"
-                ),
-            ),
-            Self::NoUnit => (
-                format!("{} needs a unit", with_article(kind)),
-                format!("for instance {example}"),
-            ),
-            Self::SizeByName => (
-                "that is a drill or sheet by its number".into(),
-                wanted(kind),
-            ),
-            Self::SecondNegative => (
-                "the second number has a sign of its own".into(),
-                format!("a sign stands before the first, for instance {example}"),
-            ),
-            Self::MoreThanOne(name) => (
-                format!("a second number follows, `{name}`"),
-                format!("one {} is wanted, for instance {example}", kind.words()),
-            ),
-            Self::OtherPressure { name, stated } => {
-                let said = match stated {
-                    Stated::Gauge => "above the atmosphere",
-                    Stated::Absolute => "above vacuum",
-                };
-                (format!("{name} says a pressure {said}"), wanted(kind))
+            Self::NoUnit => format!("for instance {example}"),
+            Self::SecondNegative => {
+                format!("a sign stands before the first, for instance {example}")
             }
-            Self::OtherKind { name, other } => (
-                format!("{name} is a unit of {}", plain(*other)),
-                wanted(kind),
-            ),
+            Self::MoreThanOne(_) => {
+                format!("one {} is wanted, for instance {example}", kind.words())
+            }
             Self::UnknownUnit {
-                name,
-                near,
+                near: Some(near),
                 written,
-            } => {
-                let meant = match near {
-                    Some(near) => format!("did you mean `{written} {near}`?"),
-                    None => wanted(kind),
-                };
-                (format!("{name} is not a unit of {}", kind.words()), meant)
-            }
+                ..
+            } => format!("did you mean `{written} {near}`?"),
+            _ => wanted(kind),
         }
     }
 }

@@ -83,8 +83,7 @@ impl Reader<'_> {
     }
 
     fn fault(&self, rest: &str, fault: &Fault<'_>) -> Misread {
-        let (read, meant) = fault.words(self.kind);
-        self.misread(rest, read, meant)
+        self.misread(rest, fault.read(self.kind), fault.meant(self.kind))
     }
 
     /// A drill or a gauge number, found by name.

@@ -28,8 +28,8 @@ use crate::tubes::{self, Stream};
 /// Rates of burning between which the balance is sought, kg/(m² h).
 pub const RATES_KG_M2_H: (f64, f64) = (4.0, 800.0);
 
-/// Accuracy of the fuel asked, as a share of the least fuel of the bracket.
-const FUEL_ACCURACY: f64 = 1e-9;
+/// Accuracy of the fuel asked, as a share of it.
+const FUEL_ACCURACY: f64 = 1e-8;
 
 /// Enthalpy that no coil in a smokebox adds to steam, J/kg; the upper end of the search.
 const MOST_GAIN_J_KG: f64 = 1e6;
@@ -232,9 +232,14 @@ impl Draw<'_> {
             grate * KG_PER_M2_H.to_si(RATES_KG_M2_H.1),
         );
         let mut fault = None;
-        let solved = bracketed(low, high, FUEL_ACCURACY * low, |fuel| {
-            match self.pass(fuel) {
-                Ok(pass) => pass.left_pa,
+        // Sought in the logarithm of the fuel, and as a share of draught and loss together: the
+        // balance is then near a straight line, and few rounds are wanted.
+        let solved = bracketed(low.ln(), high.ln(), FUEL_ACCURACY, |ln_fuel| {
+            match self.pass(ln_fuel.exp()) {
+                Ok(pass) => {
+                    let drawn = pass.left_pa + pass.loss_pa;
+                    pass.left_pa / (drawn.abs() + pass.loss_pa)
+                }
                 Err(e) => {
                     fault = Some(e);
                     f64::NAN
@@ -242,7 +247,16 @@ impl Draw<'_> {
             }
         });
         match (solved, fault) {
-            (Ok(solved), _) => Ok((self.pass(solved.x)?, solved)),
+            (Ok(solved), _) => {
+                let pass = self.pass(solved.x.exp())?;
+                let balance = Solved {
+                    x: pass.fuel_kg_s,
+                    residual: pass.left_pa,
+                    bracket: (low, high),
+                    rounds: solved.rounds,
+                };
+                Ok((pass, balance))
+            }
             (Err(_), Some(fault)) => Err(fault),
             (Err(why), None) => Err(NotSettled::of(
                 "draught against the losses of bed and tubes",

@@ -9,7 +9,14 @@ use reckoning::quantity::{MM, MPA, MPA_GAUGE, ONE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&SHELL_WALL, &UG27_HOOP, &UG27_AXIAL, &MEMBRANE];
+pub static CARDS: &[&Card] = &[
+    &SHELL_WALL,
+    &SHELL_WALL_OUTSIDE,
+    &UG27_HOOP,
+    &UG27_HOOP_OUTSIDE,
+    &UG27_AXIAL,
+    &MEMBRANE,
+];
 
 const TOO_HIGH: &str = "the pressure is more than any wall of this stress can hold";
 
@@ -131,5 +138,61 @@ pub static MEMBRANE: Card = Card {
     eval: |v| {
         let stress = membrane(v[0], v[1], v[2]);
         positive(stress, MEMBRANE.id, ("e", v[2]), "there must be a wall")
+    },
+};
+
+/// Least wall of a cylindrical shell from its outside diameter; see [`SHELL_WALL_OUTSIDE`].
+#[must_use]
+pub fn shell_wall_outside(p_mpa: f64, d_e_mm: f64, f_mpa: f64, z: f64) -> f64 {
+    p_mpa * d_e_mm / (2.0 * f_mpa * z + p_mpa)
+}
+
+/// Least wall of a cylindrical shell under internal pressure, EN form from the outside diameter.
+pub static SHELL_WALL_OUTSIDE: Card = Card {
+    id: "vessel.shell-wall-outside",
+    law: Law::Closed("e = P * D_e / (2 * f * z + P)"),
+    gives: symbol("e", &MM, "least wall, before allowances"),
+    takes: &[
+        symbol("P", &MPA_GAUGE, "design pressure, gauge"),
+        symbol("D_e", &MM, "outside diameter"),
+        symbol("f", &MPA, "design stress at design temperature"),
+        symbol("z", &ONE, "joint coefficient"),
+    ],
+    limits: &[Limit::at_most("e / D_e", 0.16)],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "7.4.2",
+    },
+    eval: |v| {
+        positive(shell_wall_outside(v[0], v[1], v[2], v[3]), SHELL_WALL_OUTSIDE.id, ("P", v[0]), "there must be a pressure")
+    },
+};
+
+/// Least wall for hoop stress from the outside radius; see [`UG27_HOOP_OUTSIDE`].
+#[must_use]
+pub fn ug27_hoop_outside(p_mpa: f64, r_o_mm: f64, s_mpa: f64, e: f64) -> f64 {
+    p_mpa * r_o_mm / (s_mpa * e + 0.4 * p_mpa)
+}
+
+/// Least wall of a cylindrical shell against hoop stress, from its outside radius.
+pub static UG27_HOOP_OUTSIDE: Card = Card {
+    id: "vessel.ug27-hoop-outside",
+    law: Law::Closed("t = P * R_o / (S * E + 0.4 * P)"),
+    gives: symbol("t", &MM, "least wall, before allowances"),
+    takes: &[
+        symbol("P", &MPA_GAUGE, "design pressure, gauge"),
+        symbol("R_o", &MM, "outside radius"),
+        symbol("S", &MPA, "allowable stress at design temperature"),
+        symbol("E", &ONE, "efficiency of longitudinal joint or ligament"),
+    ],
+    limits: &[Limit::at_most("t / (R_o - t)", 0.5), Limit::at_most("P / (S * E)", 0.385)],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "Mandatory Appendix 1-1(a)(1)",
+    },
+    eval: |v| {
+        positive(ug27_hoop_outside(v[0], v[1], v[2], v[3]), UG27_HOOP_OUTSIDE.id, ("P", v[0]), "there must be a pressure")
     },
 };

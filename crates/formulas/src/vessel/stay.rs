@@ -15,6 +15,7 @@ pub static CARDS: &[&Card] = &[
     &TUBE_LOAD_TRIANGLE,
     &TUBE_LOAD_SQUARE,
     &TUBE_STRESS,
+    &TUBE_AREA,
     &JOINT_SHEAR,
 ];
 
@@ -153,5 +154,31 @@ pub static JOINT_SHEAR: Card = Card {
     eval: |v| {
         let s = joint_shear(v[0], v[1], v[2]);
         positive(s, JOINT_SHEAR.id, ("t", v[2]), NO_STAY)
+    },
+};
+
+/// Metal of a tube; see [`TUBE_AREA`].
+#[must_use]
+pub fn tube_area(d_o_mm: f64, t_mm: f64) -> f64 {
+    PI * (d_o_mm - t_mm) * t_mm
+}
+
+/// Cross-section of the wall of a tube.
+pub static TUBE_AREA: Card = Card {
+    id: "stay.tube-area",
+    law: Law::Closed("A_t = pi * (d_o - t) * t"),
+    gives: symbol("A_t", &MM2, "cross-section of the tube"),
+    takes: &[
+        symbol("d_o", &MM, "outside diameter of the tube"),
+        symbol("t", &MM, "wall of the tube"),
+    ],
+    limits: &[Limit::at_most("t / d_o", 0.5)],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "section of a tube",
+    },
+    eval: |v| {
+        positive(tube_area(v[0], v[1]), TUBE_AREA.id, ("t", v[1]), "there must be a wall")
     },
 };

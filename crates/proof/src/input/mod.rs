@@ -1,0 +1,31 @@
+//! What a proof is told, as plain data: service, parts, stock.
+//!
+//! A size that is not known yet is `None` and leaves its checks unproved.
+
+mod part;
+mod stock;
+
+pub use part::{
+    Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place, Seam,
+    Shell, TubePlate,
+};
+pub use stock::{Stock, StockSize};
+
+use reckoning::quantity::Gauge;
+use reckoning::{Known, Size};
+
+/// What the boiler is asked to bear.
+#[derive(Clone, Debug)]
+pub struct Service {
+    /// Working pressure, the set pressure of the safety valve.
+    pub pressure: Option<Known<Gauge>>,
+}
+
+/// A size with the plan field from which it comes.
+#[derive(Clone, Debug)]
+pub struct Dimension {
+    /// Path of the field (`barrel.wall`).
+    pub field: String,
+    /// As drawn, its tolerance, as made.
+    pub size: Size,
+}

@@ -1,0 +1,219 @@
+//! The kinds of pressure part.
+
+use super::Dimension;
+use reckoning::Known;
+use reckoning::quantity::{Angle, Length, Temperature};
+
+/// Metals of pressure parts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Metal {
+    /// Phosphorus-deoxidised copper, annealed by the brazing.
+    Copper,
+    /// Phosphor bronze rod.
+    PhosphorBronze,
+    /// Cast gunmetal.
+    Gunmetal,
+    /// Any brass: refused for wetted brazed parts.
+    Brass,
+}
+
+impl Metal {
+    /// The metal in words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Copper => "deoxidised copper",
+            Self::PhosphorBronze => "phosphor bronze",
+            Self::Gunmetal => "gunmetal",
+            Self::Brass => "brass",
+        }
+    }
+}
+
+/// How a brazed joint can be inspected.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Joint {
+    /// Filler fed from one side shows on the other.
+    SeenBothSides,
+    /// One side cannot be seen.
+    Blind,
+}
+
+/// The seam along a shell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Seam {
+    /// Drawn tube.
+    Seamless,
+    /// A butt with a brazed strap.
+    Strapped,
+    /// A brazed lap that cannot be seen on both sides.
+    Blind,
+}
+
+/// A diameter, as it is known.
+#[derive(Clone, Debug)]
+pub enum Diameter {
+    /// Outside, as tube is sold.
+    Outside(Dimension),
+    /// Inside, as a rolled shell is drawn.
+    Inside(Dimension),
+}
+
+/// Where an opening lies on a shell.
+#[derive(Clone, Debug)]
+pub struct Place {
+    /// Distance along the axis.
+    pub along: Known<Length>,
+    /// Angle round the axis.
+    pub around: Known<Angle>,
+}
+
+/// A bush brazed into an opening.
+#[derive(Clone, Debug)]
+pub struct Bush {
+    /// Its metal.
+    pub metal: Metal,
+    /// Bore over the threads.
+    pub bore: Option<Dimension>,
+    /// How far it stands out of the shell.
+    pub stands_out: Option<Dimension>,
+    /// How far it stands into the vessel.
+    pub stands_in: Option<Dimension>,
+    /// Its joint.
+    pub joint: Joint,
+}
+
+/// A hole in a shell or flue.
+#[derive(Clone, Debug)]
+pub struct Opening {
+    /// Id in the plan.
+    pub id: String,
+    /// Hole cut in the shell.
+    pub hole: Option<Dimension>,
+    /// Bush in it, if there is one.
+    pub bush: Option<Bush>,
+    /// Where it lies.
+    pub place: Option<Place>,
+}
+
+/// A cylindrical shell with pressure inside.
+#[derive(Clone, Debug)]
+pub struct Shell {
+    /// Id in the plan.
+    pub id: String,
+    /// Its metal.
+    pub metal: Metal,
+    /// Diameter.
+    pub diameter: Option<Diameter>,
+    /// Wall.
+    pub wall: Option<Dimension>,
+    /// Seam along it.
+    pub seam: Seam,
+    /// Joints round its ends.
+    pub ends: Joint,
+    /// Greatest temperature of its metal at work.
+    pub metal_temperature: Option<Known<Temperature>>,
+    /// Its openings.
+    pub openings: Vec<Opening>,
+}
+
+/// What passes through a flue.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Exposure {
+    /// The fire itself: a firebox or a fired centre flue.
+    FlameSwept,
+    /// Gas that has left the fire.
+    Gas,
+}
+
+/// A tube with pressure outside: a firebox, a centre flue, or the fire tubes (one stands for
+/// all that are alike).
+#[derive(Clone, Debug)]
+pub struct Flue {
+    /// Id in the plan.
+    pub id: String,
+    /// Its metal.
+    pub metal: Metal,
+    /// Outside diameter.
+    pub outside: Option<Dimension>,
+    /// Wall.
+    pub wall: Option<Dimension>,
+    /// Length between the plates or rings that hold it round.
+    pub length: Option<Known<Length>>,
+    /// Ovality, greatest less least diameter: drawn is what is allowed, made what was measured.
+    pub ovality: Option<Dimension>,
+    /// What passes through it.
+    pub exposure: Exposure,
+    /// Greatest temperature of its metal at work.
+    pub metal_temperature: Option<Known<Temperature>>,
+    /// Its openings: a firehole, cross tubes.
+    pub openings: Vec<Opening>,
+}
+
+/// How the tubes of a nest stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Layout {
+    /// Even triangles.
+    Triangle,
+    /// Squares.
+    Square,
+}
+
+/// Whether a nest is whole.
+#[derive(Clone, Debug)]
+pub enum Field {
+    /// Every place is filled.
+    Even,
+    /// Places are left out: the widest bare field, from [`crate::widest_field`].
+    Gapped {
+        /// Largest circle through three supports that holds none.
+        circle: Known<Length>,
+        /// Middle side of the triangle of these three.
+        side: Known<Length>,
+    },
+}
+
+/// The tubes that hold a tube plate.
+#[derive(Clone, Debug)]
+pub struct Nest {
+    /// How they stand.
+    pub layout: Layout,
+    /// Whether places are left out.
+    pub field: Field,
+    /// Pitch.
+    pub pitch: Option<Known<Length>>,
+    /// Outside diameter of the tubes, and of their holes.
+    pub outside: Option<Dimension>,
+    /// Wall of the tubes.
+    pub wall: Option<Dimension>,
+    /// The joint of tube and plate.
+    pub joint: Joint,
+}
+
+/// A flat plate held by the tubes that pass through it.
+#[derive(Clone, Debug)]
+pub struct TubePlate {
+    /// Id in the plan.
+    pub id: String,
+    /// Its metal.
+    pub metal: Metal,
+    /// Thickness.
+    pub thickness: Option<Dimension>,
+    /// Its tubes.
+    pub nest: Nest,
+    /// Widest strip of bare plate from an outer tube to the wall or the root of the flange.
+    pub margin: Option<Known<Length>>,
+    /// Greatest temperature of its metal at work.
+    pub metal_temperature: Option<Known<Temperature>>,
+}
+
+/// The pressure parts of one boiler.
+#[derive(Clone, Debug, Default)]
+pub struct Boiler {
+    /// Shells with pressure inside.
+    pub shells: Vec<Shell>,
+    /// Tube plates.
+    pub plates: Vec<TubePlate>,
+    /// Fireboxes, flues and fire tubes.
+    pub flues: Vec<Flue>,
+}

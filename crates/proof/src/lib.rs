@@ -1,0 +1,36 @@
+//! Every pressure part against rule sets, given the service (pressure and metal temperatures) as
+//! plain data.
+//!
+//! A rule set is one struct of data and one function a kind of part; adding a set is one file in
+//! `set/`. Sets are never mixed inside a check. A missing size is unproved, an assumed one enters
+//! at the worse end of its range and makes a hold point. Nothing here says that a boiler may be
+//! lit: the club's boiler tester, the insurer and the local code have the word.
+
+mod external;
+mod external_solve;
+mod field;
+mod input;
+mod lead;
+mod metal;
+mod opening;
+mod remedy;
+mod rules;
+mod set;
+mod stress;
+mod sum;
+mod taken;
+
+pub use external::{Allowed, External, Governs, Tube};
+pub use external_solve::{greatest_ovality, least_wall};
+pub use field::{Widest, widest_field};
+pub use input::{
+    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
+    Seam, Service, Shell, Stock, StockSize, TubePlate,
+};
+pub use lead::{Proof, SetProof, prove};
+pub use metal::ASSUMPTIONS;
+pub use rules::RULES;
+pub use set::{
+    ASME_VIII, Asked, Joints, OURS, RuleSet, SETS, Scope, Test, WaterTest, find_set,
+};
+pub use sum::Stop;

@@ -1,0 +1,201 @@
+//! The pressure vessel code. At this size its external and stayed-plate clauses do not reach, and
+//! say so; its numbers stand beside.
+
+use super::served::Served;
+use super::{Asked, Joints, RuleSet, Scope, Test};
+use crate::input::{Boiler, Diameter, Flue, Opening, Shell, TubePlate};
+use crate::metal::{chosen, modulus};
+use crate::opening::{Round, Side, replace};
+use crate::remedy::next_stock;
+use crate::rules::{CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED};
+use crate::stress;
+use crate::sum::{Outcome, Stop, Sum, check};
+use crate::taken::{SideLines, Wall, at_bad_end, file_sides, need};
+use formulas::vessel::{plate_stayed, ring, shell as law, viii_external};
+use reckoning::quantity::{MM, MPA, ONE, Ratio, Stress};
+use reckoning::size::Bad;
+use reckoning::{Finding, Origin, Ref, Seen};
+
+/// ASME VIII, Divisions 1 and 2.
+pub static ASME_VIII: RuleSet = RuleSet {
+    key: "asme-viii",
+    title: "ASME Boiler and Pressure Vessel Code, Section VIII",
+    edition: "2021",
+    seen: Seen::FromMemory,
+    stress_basis: "allowable stress of annealed copper tube at metal temperature, as the pipe \
+                   code prints it",
+    joints: Joints {
+        both_sides: 1.0,
+        strapped: 0.5,
+        blind: 0.5,
+    },
+    test: Test::ByStress,
+    scope: Scope {
+        pressure_bar: f64::INFINITY,
+        metal_c: 204.0,
+        shell_mm: 1.5,
+        flue_mm: 5.0,
+        plate_mm: 8.0,
+    },
+    departures: &[
+        "External pressure: the material chart of annealed copper was not found; the closed form \
+         of Division 2 stands in its place.",
+        "Openings: calculated whatever their size; the exemption of UG-36(c)(3) is not used.",
+    ],
+    whole: |_: &Boiler, _: &Asked<'_>| Vec::new(),
+    shell: shell_checks,
+    plate: plate_checks,
+    flue: flue_checks,
+};
+
+/// A shell as this set takes it.
+struct Taken<'a> {
+    served: Served,
+    wall: Wall,
+    diameter: &'a Diameter,
+    sides: SideLines,
+    t: Ref,
+    s: Ref,
+}
+
+fn take<'a>(sum: &mut Sum, shell: &'a Shell, asked: &Asked<'_>) -> Result<Taken<'a>, Stop> {
+    let served = ASME_VIII.serve(sum, asked, &shell.id, shell.metal_temperature.as_ref())?;
+    let wall = Wall::of(need("the wall", &shell.id, shell.wall.as_ref())?);
+    let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
+    ASME_VIII.keep_wall(sum, "shell", wall.mm(), ASME_VIII.scope.shell_mm);
+    let t = wall.file(sum, "t", "least wall of the shell")?;
+    let sides = file_sides(sum, diameter, t)?;
+    let stress = stress::code(shell.metal, served.metal)?;
+    let s = sum.know("S", "allowable stress at metal temperature", &MPA, &stress);
+    Ok(Taken {
+        served,
+        wall,
+        diameter,
+        sides,
+        t,
+        s,
+    })
+}
+
+/// Files the wall against hoop stress.
+fn hoop(sum: &mut Sum, taken: &Taken<'_>, e: Ref) -> Result<Ref, Stop> {
+    match taken.diameter {
+        Diameter::Outside(_) => {
+            let r = sum.card(&ring::RADIUS, &[taken.sides.outside])?;
+            sum.card(&law::UG27_HOOP_OUTSIDE, &[taken.served.p, r, taken.s, e])
+        }
+        Diameter::Inside(_) => {
+            let r = sum.card(&ring::RADIUS, &[taken.sides.bore])?;
+            sum.card(&law::UG27_HOOP, &[taken.served.p, r, taken.s, e])
+        }
+    }
+}
+
+fn shell_checks(shell: &Shell, asked: &Asked<'_>) -> Vec<Finding> {
+    let mut found = vec![shell_wall(shell, asked)];
+    found.extend(shell.openings.iter().map(|o| opening_area(shell, o, asked)));
+    found
+}
+
+fn shell_wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
+    check(ASME_VIII.head(&CODE_SHELL_WALL, &shell.id), |sum| {
+        let taken = take(sum, shell, asked)?;
+        let e = ASME_VIII.file_joint(sum, "E", ASME_VIII.joints.seam(shell.seam));
+        let by_hoop = hoop(sum, &taken, e)?;
+        let e = ASME_VIII.file_joint(sum, "E", ASME_VIII.joints.joint(shell.ends));
+        let r = sum.card(&ring::RADIUS, &[taken.sides.bore])?;
+        let by_axial = sum.card(&law::UG27_AXIAL, &[taken.served.p, r, taken.s, e])?;
+        let least = sum.value(by_hoop).max(sum.value(by_axial));
+        taken.wall.hold(sum, "wall", &shell.id, least);
+        let t = taken.wall.mm();
+        let says = format!("wall {t:.2} mm, {least:.2} mm asked");
+        let remedy = next_stock("a wall", &asked.stock.tube_walls, least);
+        Ok(Outcome::compared(t, least, says, remedy))
+    })
+}
+
+fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding {
+    check(ASME_VIII.head(&CODE_OPENING_AREA, &opening.id), |sum| {
+        let taken = take(sum, shell, asked)?;
+        let one = chosen(
+            Ratio::from_number(1.0),
+            "efficiency of the shell beside an opening",
+            "1, away from the seam",
+            Origin::FromMemory,
+        );
+        let e = sum.know("E", "joint efficiency", &ONE, &one);
+        let t_r = hoop(sum, &taken, e)?;
+        let metal = taken.served.metal;
+        let round = Round {
+            side: Side::Inside,
+            diameter_mm: sum.value(taken.sides.bore),
+            p: taken.served.p,
+            t: taken.t,
+            t_r,
+            s: taken.s,
+            bush_stress: &|sum, bush| {
+                let known = stress::code(bush, metal)?;
+                Ok(sum.know("S_b", "allowable stress of the bush", &MPA, &known))
+            },
+        };
+        let outcome = replace(sum, opening, &round)?;
+        taken.wall.hold_as_used(sum, "wall", &shell.id);
+        Ok(outcome)
+    })
+}
+
+fn flue_checks(flue: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
+    vec![check(ASME_VIII.head(&CODE_EXTERNAL, &flue.id), |sum| {
+        external(sum, flue, asked)
+    })]
+}
+
+fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, Stop> {
+    let served = ASME_VIII.serve(sum, asked, &flue.id, flue.metal_temperature.as_ref())?;
+    let outside = need("the outside diameter", &flue.id, flue.outside.as_ref())?;
+    let wall = Wall::of(need("the wall", &flue.id, flue.wall.as_ref())?);
+    let length = need("the length", &flue.id, flue.length.as_ref())?;
+    ASME_VIII.keep_wall(sum, "tube", wall.mm(), ASME_VIII.scope.flue_mm);
+    let d_o = sum.know("D_o", "outside diameter", &MM, &at_bad_end(outside, Bad::Large));
+    let t = wall.file(sum, "t", "least wall")?;
+    let l = sum.know("L", "length between supports", &MM, length);
+    let e = sum.know("E", "modulus of elasticity, hot", &MPA, &modulus(flue.metal)?);
+    let allowable = stress::code(flue.metal, served.metal)?;
+    let s_y = chosen(
+        Stress::from_mpa(1.5 * allowable.value.mpa()),
+        "yield stress at temperature, of which none was seen",
+        "the allowable stress is two thirds of it or less",
+        Origin::CommonPractice,
+    );
+    let s_y = sum.know("S_y", "yield stress at metal temperature", &MPA, &s_y);
+    let m_x = sum.card(&viii_external::LENGTH, &[l, d_o, t])?;
+    let c_h = sum.card(&viii_external::SHAPE, &[m_x, d_o, t])?;
+    let f_he = sum.card(&viii_external::ELASTIC, &[c_h, e, t, d_o])?;
+    let f_ic = sum.card(&viii_external::CRITICAL, &[f_he, s_y])?;
+    let fs = sum.card(&viii_external::FACTOR, &[f_ic, s_y])?;
+    let p_a = sum.card(&viii_external::PRESSURE, &[f_ic, fs, t, d_o])?;
+    wall.hold_as_used(sum, "wall", &flue.id);
+    let (p_a, p) = (sum.value(p_a), served.p_mpa);
+    let says = format!("bears {p_a:.3} MPa, {p:.3} MPa asked");
+    Ok(Outcome::compared(p_a, p, says, CODE_EXTERNAL.remedy.to_owned()))
+}
+
+fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
+    vec![check(ASME_VIII.head(&CODE_STAYED, &plate.id), |sum| {
+        let metal = plate.metal_temperature.as_ref();
+        let served = ASME_VIII.serve(sum, asked, &plate.id, metal)?;
+        let has = Wall::of(need("the thickness", &plate.id, plate.thickness.as_ref())?);
+        ASME_VIII.keep_wall(sum, "plate", has.mm(), ASME_VIII.scope.plate_mm);
+        has.file(sum, "t", "least thickness of the plate")?;
+        let allowable = stress::code(plate.metal, served.metal)?;
+        let s = sum.know("S", "allowable stress at metal temperature", &MPA, &allowable);
+        let pitch = super::ours::file_pitch(sum, plate)?;
+        let c = super::ours::file_stay_constant(sum);
+        let least = sum.card(&plate_stayed::WALL, &[pitch, served.p, s, c])?;
+        let (t, least) = (has.mm(), sum.value(least));
+        has.hold(sum, "thickness", &plate.id, least);
+        let says = format!("plate {t:.2} mm, {least:.2} mm asked by the pitch");
+        let remedy = next_stock("a plate", &asked.stock.sheets, least);
+        Ok(Outcome::compared(t, least, says, remedy))
+    })]
+}

@@ -1,0 +1,174 @@
+//! Rule sets: one struct of data and one function a kind of part.
+
+mod asme_viii;
+pub(crate) mod ours;
+pub(crate) mod served;
+mod water_test;
+
+pub use asme_viii::ASME_VIII;
+pub use ours::OURS;
+pub use water_test::WaterTest;
+
+use crate::input::{Boiler, Flue, Seam, Service, Shell, Stock, TubePlate};
+use crate::input::Joint;
+use crate::metal::chosen;
+use crate::sum::{Head, Sum};
+use reckoning::quantity::{ONE, Ratio};
+use reckoning::{Finding, Origin, Ref, Rule, Seen};
+
+/// Every rule set.
+pub static SETS: &[&RuleSet] = &[&OURS, &ASME_VIII];
+
+/// The set with this key.
+#[must_use]
+pub fn find_set(key: &str) -> Option<&'static RuleSet> {
+    SETS.iter().copied().find(|set| set.key == key)
+}
+
+/// Joint efficiencies of a set.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Joints {
+    /// Filler seen on both sides.
+    pub both_sides: f64,
+    /// A strapped seam along a shell.
+    pub strapped: f64,
+    /// A joint that cannot be seen on both sides.
+    pub blind: f64,
+}
+
+impl Joints {
+    /// The efficiency of a seam along a shell.
+    #[must_use]
+    pub fn seam(&self, seam: Seam) -> f64 {
+        match seam {
+            Seam::Seamless => 1.0,
+            Seam::Strapped => self.strapped,
+            Seam::Blind => self.blind,
+        }
+    }
+
+    /// The efficiency of any other joint.
+    #[must_use]
+    pub fn joint(&self, joint: Joint) -> f64 {
+        match joint {
+            Joint::SeenBothSides => self.both_sides,
+            Joint::Blind => self.blind,
+        }
+    }
+}
+
+/// How a set finds its water test pressure.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Test {
+    /// So many times the working pressure.
+    Times(f64),
+    /// 1.3 times the working pressure, and the ratio of cold to hot allowable stress.
+    ByStress,
+}
+
+/// What a set was made for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scope {
+    /// Greatest working pressure, bar gauge; infinite where none is stated.
+    pub pressure_bar: f64,
+    /// Greatest temperature of brazed metal, °C.
+    pub metal_c: f64,
+    /// Least wall of shells, mm.
+    pub shell_mm: f64,
+    /// Least wall of tubes with pressure outside, mm.
+    pub flue_mm: f64,
+    /// Least thickness of stayed plates, mm.
+    pub plate_mm: f64,
+}
+
+/// What is asked of the parts, and what can be had for a cure.
+#[derive(Clone, Copy, Debug)]
+pub struct Asked<'a> {
+    /// The service.
+    pub service: &'a Service,
+    /// Stock.
+    pub stock: &'a Stock,
+}
+
+/// A rule set.
+#[derive(Debug)]
+pub struct RuleSet {
+    /// Short key, as a plan names it.
+    pub key: &'static str,
+    /// Title.
+    pub title: &'static str,
+    /// Edition.
+    pub edition: &'static str,
+    /// How well it was read.
+    pub seen: Seen,
+    /// Where its design stress comes from, in words.
+    pub stress_basis: &'static str,
+    /// Joint efficiencies.
+    pub joints: Joints,
+    /// Water test.
+    pub test: Test,
+    /// What it was made for.
+    pub scope: Scope,
+    /// Where it departs from what it cites, and why.
+    pub departures: &'static [&'static str],
+    /// Checks of the boiler as a whole.
+    pub whole: fn(&Boiler, &Asked<'_>) -> Vec<Finding>,
+    /// Checks of a shell and its openings.
+    pub shell: fn(&Shell, &Asked<'_>) -> Vec<Finding>,
+    /// Checks of a tube plate.
+    pub plate: fn(&TubePlate, &Asked<'_>) -> Vec<Finding>,
+    /// Checks of a tube with pressure outside.
+    pub flue: fn(&Flue, &Asked<'_>) -> Vec<Finding>,
+}
+
+impl RuleSet {
+    pub(crate) fn head(&self, rule: &'static Rule, place: &str) -> Head {
+        Head {
+            rule,
+            set: self.key,
+            place: place.to_owned(),
+        }
+    }
+
+    /// Notes a wall that is thinner than the set was made for.
+    pub(crate) fn keep_wall(&self, sum: &mut Sum, what: &str, wall_mm: f64, least_mm: f64) {
+        if wall_mm < least_mm {
+            sum.outside(format!(
+                "{} begins at {least_mm} mm, and the {what} has {wall_mm:.2} mm",
+                self.title
+            ));
+        }
+    }
+
+    /// Notes service that the set was not made for.
+    pub(crate) fn keep_service(&self, sum: &mut Sum, bar: f64, metal_c: f64) {
+        let scope = &self.scope;
+        if bar > scope.pressure_bar {
+            sum.outside(format!(
+                "{} ends at {} bar, and {bar:.2} bar is asked",
+                self.title, scope.pressure_bar
+            ));
+        }
+        if metal_c > scope.metal_c {
+            sum.outside(format!(
+                "{} ends at {} °C for brazed metal, and this is at {metal_c:.0} °C",
+                self.title, scope.metal_c
+            ));
+        }
+    }
+
+    /// Files a joint efficiency.
+    pub(crate) fn file_joint(&self, sum: &mut Sum, symbol: &str, value: f64) -> Ref {
+        let between = format!(
+            "{} seen on both sides, {} strapped, {} blind",
+            self.joints.both_sides, self.joints.strapped, self.joints.blind
+        );
+        let known = chosen(
+            Ratio::from_number(value),
+            &between,
+            "how the joint is made and seen",
+            Origin::from(self.seen),
+        );
+        sum.know(symbol, "joint efficiency", &ONE, &known)
+    }
+}

@@ -1,0 +1,60 @@
+//! Checks of the boiler as a whole, and of the metal of each part.
+
+use super::OURS;
+use crate::input::{Boiler, Metal, Opening};
+use crate::rules::{METAL_TEMPERATURE, STEAM_RATING, WETTED_METAL};
+use crate::set::Asked;
+use crate::sum::{Answer, Outcome, check};
+use crate::taken::need;
+use reckoning::quantity::{BAR_GAUGE, CELSIUS, Temperature};
+use reckoning::{Finding, Known};
+
+/// Rating of brazed copper in saturated steam, bar gauge (120 psi).
+const STEAM_RATING_BAR: f64 = 8.3;
+
+/// Brazed joints in steam.
+pub(super) fn checks(_: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    vec![check(OURS.head(&STEAM_RATING, "boiler"), |sum| {
+        let p = need("the working pressure", "the boiler", asked.service.pressure.as_ref())?;
+        sum.know("P", "working pressure, gauge", &BAR_GAUGE, p);
+        let bar = p.value.bar();
+        let says = format!("brazed copper at {bar:.2} bar, rated to {STEAM_RATING_BAR} bar in steam");
+        let above = (bar > STEAM_RATING_BAR).then(|| {
+            "above the only published rating of brazed joints in steam: ask the boiler tester first"
+                .to_owned()
+        });
+        let remedy = format!("a working pressure of {STEAM_RATING_BAR} bar or less");
+        Ok(Outcome::plain(Answer::Holds, says, remedy).strained_if(above))
+    })]
+}
+
+/// Metal no hotter than the tables reach.
+pub(super) fn temperature(part: &str, metal: Option<&Known<Temperature>>) -> Finding {
+    check(OURS.head(&METAL_TEMPERATURE, part), |sum| {
+        let known = need("the metal temperature", part, metal)?;
+        sum.know("T_m", "metal temperature", &CELSIUS, known);
+        let (at, most) = (known.value.c(), OURS.scope.metal_c);
+        let answer = if at <= most {
+            Answer::Holds
+        } else {
+            Answer::Fails
+        };
+        let says = format!("metal at {at:.0} °C, at most {most:.0} °C");
+        let remedy = format!("keep the metal at {most:.0} °C or less: under water, or at less pressure");
+        Ok(Outcome::plain(answer, says, remedy))
+    })
+}
+
+/// No brass in a wetted brazed joint.
+pub(super) fn wetted(opening: &Opening) -> Option<Finding> {
+    let bush = opening.bush.as_ref()?;
+    Some(check(OURS.head(&WETTED_METAL, &opening.id), |_| {
+        let answer = if bush.metal == Metal::Brass {
+            Answer::Fails
+        } else {
+            Answer::Holds
+        };
+        let says = format!("bush of {}", bush.metal.words());
+        Ok(Outcome::plain(answer, says, WETTED_METAL.remedy.to_owned()))
+    }))
+}

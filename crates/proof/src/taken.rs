@@ -1,0 +1,174 @@
+//! Sizes as a proof takes them: made where measured, else drawn at the bad end; a wall whose
+//! tolerance nobody stated is thinned by an assumption.
+
+use crate::input::{Diameter, Dimension};
+use crate::metal::WALL_TOLERANCE;
+use crate::sum::{Stop, Sum};
+use formulas::vessel::ring;
+use reckoning::assumption::Worse;
+use reckoning::known::Given;
+use reckoning::quantity::show::figures;
+use reckoning::quantity::{Length, MM, ONE, Ratio};
+use reckoning::size::Bad;
+use reckoning::{Assumption, Known, Ref};
+
+/// A thing or the reason why a check must stop.
+pub(crate) fn need<'a, T>(
+    what: &'static str,
+    part: &str,
+    found: Option<&'a T>,
+) -> Result<&'a T, Stop> {
+    found.ok_or_else(|| Stop::Missing {
+        what,
+        part: part.to_owned(),
+    })
+}
+
+/// A size at its bad end with the words that say so.
+pub(crate) fn at_bad_end(d: &Dimension, bad: Bad) -> Known<Length> {
+    let value = d.size.for_proof(bad);
+    let typed = match (&d.size.made, d.size.tolerance) {
+        (Some(made), _) => format!("{} as made", made.text),
+        (None, None) => d.size.drawn.text.clone(),
+        (None, Some(t)) => {
+            let by = match bad {
+                Bad::Small => t.lower,
+                Bad::Large => t.upper,
+            };
+            format!("{} with {} mm", d.size.drawn.text, figures(by.mm(), 3))
+        }
+    };
+    Known::from_plan(value, d.field.clone(), typed)
+}
+
+/// An assumption at its worse end.
+pub(crate) fn worse(assumption: &'static Assumption, worse: Worse) -> Known<Ratio> {
+    Known {
+        value: Ratio::from_number(assumption.worse_end(worse)),
+        given: Given::Assumed { assumption },
+    }
+}
+
+/// A wall as a proof takes it.
+pub(crate) struct Wall {
+    known: Known<Length>,
+    thinned: bool,
+    /// Path of its field.
+    pub(crate) field: String,
+}
+
+impl Wall {
+    /// The wall of a part.
+    pub(crate) fn of(d: &Dimension) -> Self {
+        Self {
+            known: at_bad_end(d, Bad::Small),
+            thinned: d.size.made.is_none() && d.size.tolerance.is_none(),
+            field: d.field.clone(),
+        }
+    }
+
+    /// The least wall, mm.
+    pub(crate) fn mm(&self) -> f64 {
+        if self.thinned {
+            let share = WALL_TOLERANCE.worse_end(Worse::WhenHigh);
+            ring::least_wall(self.known.value.mm(), share)
+        } else {
+            self.known.value.mm()
+        }
+    }
+
+    /// Files it and gives the line of the least wall.
+    pub(crate) fn file(&self, sum: &mut Sum, symbol: &str, meaning: &str) -> Result<Ref, Stop> {
+        if !self.thinned {
+            return Ok(sum.know(symbol, meaning, &MM, &self.known));
+        }
+        let drawn = sum.know("t_d", "wall as drawn, tolerance not stated", &MM, &self.known);
+        let share = worse(&WALL_TOLERANCE, Worse::WhenHigh);
+        let share = sum.know("s", WALL_TOLERANCE.meaning, &ONE, &share);
+        sum.settled(&ring::LEAST_WALL, &[drawn, share], self.mm())
+    }
+
+    /// Adds the hold point that a wall of unstated tolerance makes.
+    pub(crate) fn hold(&self, sum: &mut Sum, what: &str, part: &str, least_mm: f64) {
+        if self.thinned {
+            let says = format!(
+                "{what} of {part}, at its thinnest, at least {} mm",
+                up(least_mm)
+            );
+            sum.hold(says, Some(self.field.clone()));
+        }
+    }
+
+    /// Adds the hold point where the check was not turned round: the wall that was used.
+    pub(crate) fn hold_as_used(&self, sum: &mut Sum, what: &str, part: &str) {
+        self.hold(sum, what, part, self.mm());
+    }
+}
+
+/// Inside and outside diameter of a shell at the bad end, mm.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Sides {
+    pub(crate) bore_mm: f64,
+    pub(crate) outside_mm: f64,
+}
+
+/// The diameters of a shell with this least wall.
+pub(crate) fn sides(d: &Diameter, wall_mm: f64) -> Sides {
+    match d {
+        Diameter::Outside(d) => {
+            let outside_mm = d.size.for_proof(Bad::Large).mm();
+            Sides {
+                bore_mm: ring::bore(outside_mm, wall_mm),
+                outside_mm,
+            }
+        }
+        Diameter::Inside(d) => {
+            let bore_mm = d.size.for_proof(Bad::Large).mm();
+            Sides {
+                bore_mm,
+                outside_mm: ring::outside(bore_mm, wall_mm),
+            }
+        }
+    }
+}
+
+/// Lines of the two diameters.
+pub(crate) struct SideLines {
+    pub(crate) bore: Ref,
+    pub(crate) outside: Ref,
+}
+
+/// Files the diameters of a shell.
+pub(crate) fn file_sides(sum: &mut Sum, d: &Diameter, wall: Ref) -> Result<SideLines, Stop> {
+    let now = sides(d, sum.value(wall));
+    Ok(match d {
+        Diameter::Outside(d) => {
+            let known = at_bad_end(d, Bad::Large);
+            let outside = sum.know("D_o", "outside diameter", &MM, &known);
+            let bore = sum.settled(&ring::BORE, &[outside, wall], now.bore_mm)?;
+            SideLines { bore, outside }
+        }
+        Diameter::Inside(d) => {
+            let known = at_bad_end(d, Bad::Large);
+            let bore = sum.know("D_i", "inside diameter", &MM, &known);
+            let outside = sum.settled(&ring::OUTSIDE, &[bore, wall], now.outside_mm)?;
+            SideLines { bore, outside }
+        }
+    })
+}
+
+/// A number of millimetres rounded up to a hundredth, as a least size is printed.
+pub(crate) fn up(mm: f64) -> String {
+    format!("{:.2}", (mm * 100.0 - 1e-9).ceil() / 100.0)
+}
+
+/// A number of millimetres rounded down to a hundredth, as a greatest size is printed.
+pub(crate) fn down(mm: f64) -> String {
+    format!("{:.2}", (mm * 100.0 + 1e-9).floor() / 100.0)
+}
+
+/// A size as made, else as drawn, without its tolerance.
+pub(crate) fn nominal(d: &Dimension) -> Known<Length> {
+    let typed = d.size.made.as_ref().unwrap_or(&d.size.drawn);
+    Known::from_plan(d.size.likely(), d.field.clone(), typed.text.clone())
+}

@@ -109,6 +109,14 @@ pub struct External {
     pub cap: f64,
 }
 
+/// What work and test share.
+struct Shared {
+    r_mm: f64,
+    p_m: f64,
+    w_0_mm: f64,
+    q_cr: f64,
+}
+
 impl Tube {
     /// Works every limit.
     #[must_use]
@@ -122,31 +130,11 @@ impl Tube {
             wall_mm: self.wall_mm,
             l_mm: self.l_mm,
         });
-        let w_0_mm = oval::deviation(self.delta_mm);
-        let q_cr = shell_buckling::long(self.e_mpa, self.nu, r_mm, self.wall_mm);
-        let at = |proof: f64, on_collapse: f64, on_yield: f64| {
-            let sigma_e = allow::elastic_limit(proof);
-            let p_y = oval::yield_pressure(sigma_e, self.wall_mm, r_mm);
-            let x = allow::ratio(p_m, p_y);
-            let y = lower_bound(x).unwrap_or(f64::NAN);
-            let p_r = allow::collapse(y, p_y);
-            let q = oval::first_yield(Oval {
-                sigma_y_mpa: proof,
-                q_cr_mpa: q_cr,
-                r_mm,
-                t_mm: self.wall_mm,
-                w_0_mm,
-            });
-            Allowed {
-                sigma_e,
-                p_y,
-                x,
-                y,
-                p_r,
-                by_collapse: allow::pressure(p_r, on_collapse),
-                q,
-                by_yield: allow::pressure(q, on_yield),
-            }
+        let shared = Shared {
+            r_mm,
+            p_m,
+            w_0_mm: oval::deviation(self.delta_mm),
+            q_cr: shell_buckling::long(self.e_mpa, self.nu, r_mm, self.wall_mm),
         };
         let test = self.test_factor;
         External {
@@ -154,31 +142,74 @@ impl Tube {
             r_mm,
             p_m,
             lobes,
-            w_0_mm,
-            q_cr,
-            work: at(self.hot_mpa, COLLAPSE_AT_WORK, YIELD_AT_WORK),
-            test: at(self.cold_mpa, COLLAPSE_AT_TEST * test, test),
+            w_0_mm: shared.w_0_mm,
+            q_cr: shared.q_cr,
+            work: self.with(&shared, self.hot_mpa, (COLLAPSE_AT_WORK, YIELD_AT_WORK)),
+            test: self.with(&shared, self.cold_mpa, (COLLAPSE_AT_TEST * test, test)),
             cap: oval::stress_cap(self.f_mpa, self.wall_mm, self.d_o_mm),
+        }
+    }
+
+    /// Works the limits of one proof stress, with factors on collapse and on first yield.
+    fn with(&self, shared: &Shared, proof_mpa: f64, factors: (f64, f64)) -> Allowed {
+        let sigma_e = allow::elastic_limit(proof_mpa);
+        let p_y = oval::yield_pressure(sigma_e, self.wall_mm, shared.r_mm);
+        let x = allow::ratio(shared.p_m, p_y);
+        // Off the curve there is no number, and the limit is seen to be missing.
+        let y = lower_bound(x).unwrap_or(f64::NAN);
+        let p_r = allow::collapse(y, p_y);
+        let q = oval::first_yield(Oval {
+            sigma_y_mpa: proof_mpa,
+            q_cr_mpa: shared.q_cr,
+            r_mm: shared.r_mm,
+            t_mm: self.wall_mm,
+            w_0_mm: shared.w_0_mm,
+        });
+        Allowed {
+            sigma_e,
+            p_y,
+            x,
+            y,
+            p_r,
+            by_collapse: allow::pressure(p_r, factors.0),
+            q,
+            by_yield: allow::pressure(q, factors.1),
         }
     }
 }
 
+/// Which limits count.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Limits {
+    /// All five: the tube itself.
+    All,
+    /// Collapse and the design stress: the wall that a tube within the roundness of the collapse
+    /// curve needs, as the metal beside an opening is counted from.
+    Collapse,
+}
+
 impl External {
-    /// The least of the five limits, MPa, and which it is.
+    /// The least of the limits that count, MPa, and which it is.
     #[must_use]
-    pub fn least(&self) -> (f64, Governs) {
-        [
+    pub fn least(&self, of: Limits) -> (f64, Governs) {
+        let collapse = [
             (self.work.by_collapse, Governs::CollapseAtWork),
             (self.test.by_collapse, Governs::CollapseAtTest),
+            (self.cap, Governs::Stress),
+        ];
+        let first_yield = [
             (self.work.by_yield, Governs::YieldAtWork),
             (self.test.by_yield, Governs::YieldAtTest),
-            (self.cap, Governs::Stress),
-        ]
-        .into_iter()
-        .fold((f64::INFINITY, Governs::Stress), |least, next| {
+        ];
+        let counted = match of {
+            Limits::All => first_yield.as_slice(),
+            Limits::Collapse => &[],
+        };
+        let start = (f64::INFINITY, Governs::Stress);
+        collapse.iter().chain(counted).fold(start, |least, next| {
             // A limit that cannot be worked wins, so that it is seen and not passed over.
             if next.0.is_nan() || next.0 < least.0 {
-                next
+                *next
             } else {
                 least
             }

@@ -20,17 +20,15 @@ mod stress;
 mod sum;
 mod taken;
 
-pub use external::{Allowed, External, Governs, Tube};
+pub use external::{Allowed, External, Governs, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
-    Seam, Service, Shell, Stock, StockSize, TubePlate,
+    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening,
+    Place, Seam, Service, Shell, Stock, StockSize, TubePlate,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;
 pub use rules::RULES;
-pub use set::{
-    ASME_VIII, Asked, Joints, OURS, RuleSet, SETS, Scope, Test, WaterTest, find_set,
-};
+pub use set::{ASME_VIII, Asked, Joints, OURS, RuleSet, SETS, Scope, Test, WaterTest, find_set};
 pub use sum::Stop;

@@ -11,7 +11,7 @@ use reckoning::{Assumption, Cite, Known, Origin};
 pub static ASSUMPTIONS: &[&Assumption] = &[&WALL_TOLERANCE, &OVALITY];
 
 /// How much thinner than drawn a wall may be whose tolerance nobody stated.
-pub static WALL_TOLERANCE: Assumption = Assumption {
+pub(crate) static WALL_TOLERANCE: Assumption = Assumption {
     id: "proof.wall-tolerance",
     meaning: "share by which the wall may be thinner than drawn",
     unit: &ONE,
@@ -26,7 +26,7 @@ pub static WALL_TOLERANCE: Assumption = Assumption {
 };
 
 /// How oval a tube may be that nobody has measured.
-pub static OVALITY: Assumption = Assumption {
+pub(crate) static OVALITY: Assumption = Assumption {
     id: "proof.ovality",
     meaning: "ovality, Dmax - Dmin, in parts of the diameter",
     unit: &ONE,
@@ -77,7 +77,11 @@ pub(crate) fn proof_cold(metal: Metal) -> Result<Known<Stress>, Stop> {
             "the lowest that was seen; the sheet standards set no least value",
             Origin::Read,
         )),
-        _ => Err(no_strength("proof stress", metal, Temperature::from_c(20.0))),
+        _ => Err(no_strength(
+            "proof stress",
+            metal,
+            Temperature::from_c(20.0),
+        )),
     }
 }
 
@@ -104,7 +108,11 @@ pub(crate) fn yield_of_standard(metal: Metal) -> Result<Known<Stress>, Stop> {
             "ASTM B75M sets it; between the two a first set may show at the test",
             Origin::Read,
         )),
-        _ => Err(no_strength("yield stress", metal, Temperature::from_c(20.0))),
+        _ => Err(no_strength(
+            "yield stress",
+            metal,
+            Temperature::from_c(20.0),
+        )),
     }
 }
 

@@ -56,9 +56,19 @@ pub(crate) fn file_hole(sum: &mut Sum, opening: &Opening) -> Result<Hole, Stop> 
         let d = sum.know("d", "hole, without a bush", &MM, &known);
         return Ok(Hole { d, cut: d });
     };
-    let cut = sum.know("d_b", "hole, filled by the bush", &MM, &at_bad_end(hole, Bad::Small));
+    let cut = sum.know(
+        "d_b",
+        "hole, filled by the bush",
+        &MM,
+        &at_bad_end(hole, Bad::Small),
+    );
     let bore = need("the bore", &opening.id, bush.bore.as_ref())?;
-    let d = sum.know("d", "bore over the threads", &MM, &at_bad_end(bore, Bad::Large));
+    let d = sum.know(
+        "d",
+        "bore over the threads",
+        &MM,
+        &at_bad_end(bore, Bad::Large),
+    );
     Ok(Hole { d, cut })
 }
 
@@ -77,10 +87,23 @@ pub(crate) fn file_bush(
     hole: &Hole,
 ) -> Result<BushLines, Stop> {
     let wall = sum.card(&law::BUSH_WALL, &[hole.cut, hole.d])?;
-    let out = need("how far the bush stands out", &opening.id, bush.stands_out.as_ref())?;
+    let out = need(
+        "how far the bush stands out",
+        &opening.id,
+        bush.stands_out.as_ref(),
+    )?;
     let out = sum.know("h_o", "bush stands out", &MM, &at_bad_end(out, Bad::Small));
-    let inwards = need("how far the bush stands in", &opening.id, bush.stands_in.as_ref())?;
-    let inwards = sum.know("h_i", "bush stands in", &MM, &at_bad_end(inwards, Bad::Small));
+    let inwards = need(
+        "how far the bush stands in",
+        &opening.id,
+        bush.stands_in.as_ref(),
+    )?;
+    let inwards = sum.know(
+        "h_i",
+        "bush stands in",
+        &MM,
+        &at_bad_end(inwards, Bad::Small),
+    );
     Ok(BushLines { wall, out, inwards })
 }
 
@@ -111,7 +134,7 @@ pub(crate) fn replace(
     let (asked, has) = (sum.value(asked), sum.value(has));
     let says = format!("{has:.1} mm² to spare at the opening, {asked:.1} mm² asked");
     // Width of plate that the areas reach, for a cure by thickness alone.
-    let more = t + (asked - has).max(0.0) / d;
+    let more = t + (asked - has) / d;
     let remedy = format!(
         "a bush with {:.1} mm² more metal, or a shell of {} mm",
         asked - has,
@@ -167,8 +190,14 @@ fn with_bush(
         &law::AREA_IN_SHELL,
         &[hole.d, round.t, round.t_r, lines.wall, f_r],
     )?;
-    let outward = sum.card(&law::AREA_OUTWARD, &[lines.wall, t_rn, f_r, round.t, lines.out])?;
-    let inward = sum.card(&law::AREA_INWARD, &[lines.wall, f_r, round.t, lines.inwards])?;
+    let outward = sum.card(
+        &law::AREA_OUTWARD,
+        &[lines.wall, t_rn, f_r, round.t, lines.out],
+    )?;
+    let inward = sum.card(
+        &law::AREA_INWARD,
+        &[lines.wall, f_r, round.t, lines.inwards],
+    )?;
     let has = sum.card(&law::PROVIDED, &[in_shell, outward, inward])?;
     Ok((asked, has))
 }

@@ -37,23 +37,29 @@ pub static RULES: &[&Rule] = &[
 ];
 
 /// Brazed joints in steam.
-pub static STEAM_RATING: Rule = Rule {
+pub(crate) static STEAM_RATING: Rule = Rule {
     id: "ours.steam-rating",
     sentence: "Brazed copper in saturated steam is rated to 8.3 bar; above it, ask first.",
     remedy: "a lower working pressure",
-    cite: cite(&COPPER_TUBE_HANDBOOK, "table 4, brazed joints, saturated steam"),
+    cite: cite(
+        &COPPER_TUBE_HANDBOOK,
+        "table 4, brazed joints, saturated steam",
+    ),
 };
 
 /// Metal no hotter than the tables reach.
-pub static METAL_TEMPERATURE: Rule = Rule {
+pub(crate) static METAL_TEMPERATURE: Rule = Rule {
     id: "ours.metal-temperature",
     sentence: "Copper under pressure stays at or below 200 °C.",
     remedy: "keep the part under water, or lower the pressure",
-    cite: cite(&SPECIAL_SERVICE_CRAFT, "Part 15, chapter 1, section 6, temperature limits"),
+    cite: cite(
+        &SPECIAL_SERVICE_CRAFT,
+        "Part 15, chapter 1, section 6, temperature limits",
+    ),
 };
 
 /// No brass in a wetted brazed joint.
-pub static WETTED_METAL: Rule = Rule {
+pub(crate) static WETTED_METAL: Rule = Rule {
     id: "ours.wetted-metal",
     sentence: "A bush that is brazed in and wetted is not of brass, which loses its zinc.",
     remedy: "phosphor bronze or gunmetal",
@@ -61,7 +67,7 @@ pub static WETTED_METAL: Rule = Rule {
 };
 
 /// Wall of a shell.
-pub static SHELL_WALL: Rule = Rule {
+pub(crate) static SHELL_WALL: Rule = Rule {
     id: "ours.shell-wall",
     sentence: "The wall of a shell is at least what internal pressure asks at its seam.",
     remedy: "a thicker wall",
@@ -69,7 +75,7 @@ pub static SHELL_WALL: Rule = Rule {
 };
 
 /// Membrane stress at the water test.
-pub static SHELL_TEST: Rule = Rule {
+pub(crate) static SHELL_TEST: Rule = Rule {
     id: "ours.shell-test",
     sentence: "At the water test the shell stays below nine tenths of its yield.",
     remedy: "a thicker wall",
@@ -77,7 +83,7 @@ pub static SHELL_TEST: Rule = Rule {
 };
 
 /// Least wall for handling and wear.
-pub static SHELL_FLOOR: Rule = Rule {
+pub(crate) static SHELL_FLOOR: Rule = Rule {
     id: "ours.shell-floor",
     sentence: "A shell no thinner than copper pipe of its size is made leaves metal for handling and wear.",
     remedy: "a thicker wall",
@@ -85,7 +91,7 @@ pub static SHELL_FLOOR: Rule = Rule {
 };
 
 /// Two openings close together.
-pub static SHELL_LIGAMENT: Rule = Rule {
+pub(crate) static SHELL_LIGAMENT: Rule = Rule {
     id: "ours.shell-ligament",
     sentence: "Where openings lie close, the shell still has the wall that the ligament asks.",
     remedy: "openings further apart",
@@ -93,7 +99,7 @@ pub static SHELL_LIGAMENT: Rule = Rule {
 };
 
 /// Area replacement.
-pub static OPENING_AREA: Rule = Rule {
+pub(crate) static OPENING_AREA: Rule = Rule {
     id: "ours.opening-area",
     sentence: "The metal that an opening takes away is there beside it, whatever its size.",
     remedy: "a thicker bush",
@@ -101,7 +107,7 @@ pub static OPENING_AREA: Rule = Rule {
 };
 
 /// Pressure area.
-pub static OPENING_PRESSURE_AREA: Rule = Rule {
+pub(crate) static OPENING_PRESSURE_AREA: Rule = Rule {
     id: "ours.opening-pressure-area",
     sentence: "The metal round an opening holds the pressure on the area that hangs on it.",
     remedy: "a thicker bush",
@@ -109,7 +115,7 @@ pub static OPENING_PRESSURE_AREA: Rule = Rule {
 };
 
 /// Braze of a bush.
-pub static OPENING_BRAZE: Rule = Rule {
+pub(crate) static OPENING_BRAZE: Rule = Rule {
     id: "ours.opening-braze",
     sentence: "The braze ties the replacing metal to the shell over half its circumference.",
     remedy: "a joint that shows filler on both sides, or a thicker wall",
@@ -117,7 +123,7 @@ pub static OPENING_BRAZE: Rule = Rule {
 };
 
 /// External pressure.
-pub static FLUE_PRESSURE: Rule = Rule {
+pub(crate) static FLUE_PRESSURE: Rule = Rule {
     id: "ours.flue-pressure",
     sentence: "A tube with pressure outside bears it by the least of collapse and first yield, at \
                work and at the water test, and by its design stress.",
@@ -126,7 +132,7 @@ pub static FLUE_PRESSURE: Rule = Rule {
 };
 
 /// Openings under external pressure.
-pub static FLUE_OPENING: Rule = Rule {
+pub(crate) static FLUE_OPENING: Rule = Rule {
     id: "ours.flue-opening",
     sentence: "Half the metal that external pressure asks is there beside an opening.",
     remedy: "a thicker ring or wall",
@@ -134,7 +140,7 @@ pub static FLUE_OPENING: Rule = Rule {
 };
 
 /// Stayed plates.
-pub static PLATE_STAYED: Rule = Rule {
+pub(crate) static PLATE_STAYED: Rule = Rule {
     id: "ours.plate-stayed",
     sentence: "A plate held by tubes is thick enough for their pitch.",
     remedy: "a thicker plate, or a smaller pitch",
@@ -142,7 +148,7 @@ pub static PLATE_STAYED: Rule = Rule {
 };
 
 /// Margin of a plate.
-pub static PLATE_MARGIN: Rule = Rule {
+pub(crate) static PLATE_MARGIN: Rule = Rule {
     id: "ours.plate-margin",
     sentence: "The strip of plate between the outer tubes and the wall bends within its limit.",
     remedy: "a thicker plate, or tubes nearer to the wall",
@@ -150,7 +156,7 @@ pub static PLATE_MARGIN: Rule = Rule {
 };
 
 /// Plate between tubes.
-pub static PLATE_BETWEEN: Rule = Rule {
+pub(crate) static PLATE_BETWEEN: Rule = Rule {
     id: "ours.plate-between",
     sentence: "The disc of plate between neighbouring tubes bends within its limit.",
     remedy: "a thicker plate, or a smaller pitch",
@@ -158,15 +164,18 @@ pub static PLATE_BETWEEN: Rule = Rule {
 };
 
 /// Ligament between tubes.
-pub static PLATE_LIGAMENT: Rule = Rule {
+pub(crate) static PLATE_LIGAMENT: Rule = Rule {
     id: "ours.plate-ligament",
     sentence: "Between tubes there is at least the plate's thickness, and 2.5 mm.",
     remedy: "a larger pitch",
-    cite: cite(&COMMON_PRACTICE, "room for filler and heat between brazed tubes"),
+    cite: cite(
+        &COMMON_PRACTICE,
+        "room for filler and heat between brazed tubes",
+    ),
 };
 
 /// Pull of the tubes.
-pub static TUBE_PULL: Rule = Rule {
+pub(crate) static TUBE_PULL: Rule = Rule {
     id: "ours.tube-pull",
     sentence: "A tube that holds a plate bears its pull within the design stress.",
     remedy: "a thicker tube",
@@ -174,7 +183,7 @@ pub static TUBE_PULL: Rule = Rule {
 };
 
 /// Braze of the tubes.
-pub static TUBE_BRAZE: Rule = Rule {
+pub(crate) static TUBE_BRAZE: Rule = Rule {
     id: "ours.tube-braze",
     sentence: "The braze of a tube bears its pull in shear over the plate's thickness.",
     remedy: "a joint that shows filler on both sides, or a thicker plate",
@@ -182,7 +191,7 @@ pub static TUBE_BRAZE: Rule = Rule {
 };
 
 /// Wall of a shell by the code.
-pub static CODE_SHELL_WALL: Rule = Rule {
+pub(crate) static CODE_SHELL_WALL: Rule = Rule {
     id: "asme-viii.shell-wall",
     sentence: "The wall of a shell is at least what hoop and axial stress ask.",
     remedy: "a thicker wall",
@@ -190,7 +199,7 @@ pub static CODE_SHELL_WALL: Rule = Rule {
 };
 
 /// Area replacement by the code.
-pub static CODE_OPENING_AREA: Rule = Rule {
+pub(crate) static CODE_OPENING_AREA: Rule = Rule {
     id: "asme-viii.opening-area",
     sentence: "The metal that an opening takes away is there beside it.",
     remedy: "a thicker bush",
@@ -198,7 +207,7 @@ pub static CODE_OPENING_AREA: Rule = Rule {
 };
 
 /// External pressure by the code.
-pub static CODE_EXTERNAL: Rule = Rule {
+pub(crate) static CODE_EXTERNAL: Rule = Rule {
     id: "asme-viii.external",
     sentence: "A tube with pressure outside bears it by the closed form of Division 2.",
     remedy: "a thicker wall",
@@ -206,7 +215,7 @@ pub static CODE_EXTERNAL: Rule = Rule {
 };
 
 /// Stayed plates by the code.
-pub static CODE_STAYED: Rule = Rule {
+pub(crate) static CODE_STAYED: Rule = Rule {
     id: "asme-viii.plate-stayed",
     sentence: "A stayed plate is thick enough for the greatest pitch.",
     remedy: "a thicker plate, or a smaller pitch",

@@ -33,7 +33,12 @@ fn from_table(name: &str, metal: Metal, at: Temperature) -> Result<Known<Stress>
 
 /// Our design stress: the miniature code's 26 MPa or the least of the tables for copper, 40 MPa
 /// for bronzes. Gives its line.
-pub(crate) fn ours(sum: &mut Sum, metal: Metal, at: Temperature, symbol: &str) -> Result<Ref, Stop> {
+pub(crate) fn ours(
+    sum: &mut Sum,
+    metal: Metal,
+    at: Temperature,
+    symbol: &str,
+) -> Result<Ref, Stop> {
     if metal != Metal::Copper {
         let known = bronze(metal, at)?;
         return Ok(sum.know(symbol, "design stress of the bush", &MPA, &known));

@@ -11,6 +11,10 @@ use reckoning::{Card, Condition, Finding, Known, Ref, Refused, Rule, Verdict, Wo
 /// The margin below which a met check of strength is tight.
 pub(crate) const TIGHT: f64 = 1.10;
 
+/// The cure where a set does not reach.
+const ANOTHER_SET: &str = "none by this set: another rule set, or sizes, metal and service that it \
+                           was made for";
+
 /// Why a check ends without an answer.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum Stop {
@@ -177,11 +181,16 @@ impl Sum {
             says = format!("{says} ({} times)", figures(margin, 3));
         }
         if !broken.is_empty() {
-            says = format!("{says}; unproved: {}", broken.join("; "));
+            says = format!("{says}; but {}", broken.join("; "));
         }
         if let (true, Some(remark)) = (met, &outcome.strained) {
             says = format!("{says}; {remark}");
         }
+        let remedy = if self.outside.is_empty() {
+            outcome.remedy
+        } else {
+            ANOTHER_SET.to_owned()
+        };
         Finding {
             rule: head.rule,
             set: head.set,
@@ -190,7 +199,7 @@ impl Sum {
             conditions: if met { self.conditions } else { Vec::new() },
             place: head.place,
             says,
-            remedy: if met { None } else { Some(outcome.remedy) },
+            remedy: (!met).then_some(remedy),
             margin,
             weakest_origin: self.w.weakest(),
             working: self.w,
@@ -200,7 +209,8 @@ impl Sum {
     fn stopped(self, head: Head, stop: &Stop) -> Finding {
         let remedy = match stop {
             Stop::Missing { what, part } => format!("give {what} of {part}"),
-            _ => head.rule.remedy.to_owned(),
+            Stop::NoStrength { .. } => ANOTHER_SET.to_owned(),
+            Stop::Refused(_) | Stop::NotSolved(_) => head.rule.remedy.to_owned(),
         };
         Finding {
             rule: head.rule,
@@ -209,7 +219,7 @@ impl Sum {
             tight: false,
             conditions: Vec::new(),
             place: head.place,
-            says: format!("unproved: {stop}"),
+            says: stop.to_string(),
             remedy: Some(remedy),
             margin: None,
             weakest_origin: self.w.weakest(),
@@ -229,10 +239,7 @@ pub(crate) struct Head {
 }
 
 /// Runs one check to its finding.
-pub(crate) fn check(
-    head: Head,
-    work: impl FnOnce(&mut Sum) -> Result<Outcome, Stop>,
-) -> Finding {
+pub(crate) fn check(head: Head, work: impl FnOnce(&mut Sum) -> Result<Outcome, Stop>) -> Finding {
     let mut sum = Sum {
         w: Working::new(),
         conditions: Vec::new(),

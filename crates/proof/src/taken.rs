@@ -8,7 +8,7 @@ use formulas::vessel::ring;
 use reckoning::assumption::Worse;
 use reckoning::known::Given;
 use reckoning::quantity::show::figures;
-use reckoning::quantity::{Length, MM, ONE, Ratio};
+use reckoning::quantity::{Gauge, Length, MM, ONE, Ratio};
 use reckoning::size::Bad;
 use reckoning::{Assumption, Known, Ref};
 
@@ -82,7 +82,12 @@ impl Wall {
         if !self.thinned {
             return Ok(sum.know(symbol, meaning, &MM, &self.known));
         }
-        let drawn = sum.know("t_d", "wall as drawn, tolerance not stated", &MM, &self.known);
+        let drawn = sum.know(
+            "t_d",
+            "wall as drawn, tolerance not stated",
+            &MM,
+            &self.known,
+        );
         let share = worse(&WALL_TOLERANCE, Worse::WhenHigh);
         let share = sum.know("s", WALL_TOLERANCE.meaning, &ONE, &share);
         sum.settled(&ring::LEAST_WALL, &[drawn, share], self.mm())
@@ -171,4 +176,9 @@ pub(crate) fn down(mm: f64) -> String {
 pub(crate) fn nominal(d: &Dimension) -> Known<Length> {
     let typed = d.size.made.as_ref().unwrap_or(&d.size.drawn);
     Known::from_plan(d.size.likely(), d.field.clone(), typed.text.clone())
+}
+
+/// A pressure in bar as findings print it.
+pub(crate) fn bar(mpa: f64) -> String {
+    figures(Gauge::from_mpa(mpa).bar(), 3)
 }

@@ -165,7 +165,12 @@ pub static SHELL_WALL_OUTSIDE: Card = Card {
         place: "7.4.2",
     },
     eval: |v| {
-        positive(shell_wall_outside(v[0], v[1], v[2], v[3]), SHELL_WALL_OUTSIDE.id, ("P", v[0]), "there must be a pressure")
+        positive(
+            shell_wall_outside(v[0], v[1], v[2], v[3]),
+            SHELL_WALL_OUTSIDE.id,
+            ("P", v[0]),
+            "there must be a pressure",
+        )
     },
 };
 
@@ -186,13 +191,21 @@ pub static UG27_HOOP_OUTSIDE: Card = Card {
         symbol("S", &MPA, "allowable stress at design temperature"),
         symbol("E", &ONE, "efficiency of longitudinal joint or ligament"),
     ],
-    limits: &[Limit::at_most("t / (R_o - t)", 0.5), Limit::at_most("P / (S * E)", 0.385)],
+    limits: &[
+        Limit::at_most("t / (R_o - t)", 0.5),
+        Limit::at_most("P / (S * E)", 0.385),
+    ],
     spread: Spread::Conservative,
     cite: Cite {
         source: &ASME_VIII_1,
         place: "Mandatory Appendix 1-1(a)(1)",
     },
     eval: |v| {
-        positive(ug27_hoop_outside(v[0], v[1], v[2], v[3]), UG27_HOOP_OUTSIDE.id, ("P", v[0]), "there must be a pressure")
+        positive(
+            ug27_hoop_outside(v[0], v[1], v[2], v[3]),
+            UG27_HOOP_OUTSIDE.id,
+            ("P", v[0]),
+            "there must be a pressure",
+        )
     },
 };

@@ -179,6 +179,11 @@ pub static TUBE_AREA: Card = Card {
         place: "section of a tube",
     },
     eval: |v| {
-        positive(tube_area(v[0], v[1]), TUBE_AREA.id, ("t", v[1]), "there must be a wall")
+        positive(
+            tube_area(v[0], v[1]),
+            TUBE_AREA.id,
+            ("t", v[1]),
+            "there must be a wall",
+        )
     },
 };

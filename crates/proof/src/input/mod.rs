@@ -6,8 +6,8 @@ mod part;
 mod stock;
 
 pub use part::{
-    Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place, Seam,
-    Shell, TubePlate,
+    Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
+    Seam, Shell, TubePlate,
 };
 pub use stock::{Stock, StockSize};
 

@@ -10,7 +10,7 @@ use crate::remedy::next_stock;
 use crate::rules::{CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED};
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{SideLines, Wall, at_bad_end, file_sides, need};
+use crate::taken::{SideLines, Wall, at_bad_end, bar, file_sides, need};
 use formulas::vessel::{plate_stayed, ring, shell as law, viii_external};
 use reckoning::quantity::{MM, MPA, ONE, Ratio, Stress};
 use reckoning::size::Bad;
@@ -156,10 +156,20 @@ fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, St
     let wall = Wall::of(need("the wall", &flue.id, flue.wall.as_ref())?);
     let length = need("the length", &flue.id, flue.length.as_ref())?;
     ASME_VIII.keep_wall(sum, "tube", wall.mm(), ASME_VIII.scope.flue_mm);
-    let d_o = sum.know("D_o", "outside diameter", &MM, &at_bad_end(outside, Bad::Large));
+    let d_o = sum.know(
+        "D_o",
+        "outside diameter",
+        &MM,
+        &at_bad_end(outside, Bad::Large),
+    );
     let t = wall.file(sum, "t", "least wall")?;
     let l = sum.know("L", "length between supports", &MM, length);
-    let e = sum.know("E", "modulus of elasticity, hot", &MPA, &modulus(flue.metal)?);
+    let e = sum.know(
+        "E",
+        "modulus of elasticity, hot",
+        &MPA,
+        &modulus(flue.metal)?,
+    );
     let allowable = stress::code(flue.metal, served.metal)?;
     let s_y = chosen(
         Stress::from_mpa(1.5 * allowable.value.mpa()),
@@ -176,8 +186,13 @@ fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, St
     let p_a = sum.card(&viii_external::PRESSURE, &[f_ic, fs, t, d_o])?;
     wall.hold_as_used(sum, "wall", &flue.id);
     let (p_a, p) = (sum.value(p_a), served.p_mpa);
-    let says = format!("bears {p_a:.3} MPa, {p:.3} MPa asked");
-    Ok(Outcome::compared(p_a, p, says, CODE_EXTERNAL.remedy.to_owned()))
+    let says = format!("bears {} bar, {} bar asked", bar(p_a), bar(p));
+    Ok(Outcome::compared(
+        p_a,
+        p,
+        says,
+        CODE_EXTERNAL.remedy.to_owned(),
+    ))
 }
 
 fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
@@ -188,7 +203,12 @@ fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
         ASME_VIII.keep_wall(sum, "plate", has.mm(), ASME_VIII.scope.plate_mm);
         has.file(sum, "t", "least thickness of the plate")?;
         let allowable = stress::code(plate.metal, served.metal)?;
-        let s = sum.know("S", "allowable stress at metal temperature", &MPA, &allowable);
+        let s = sum.know(
+            "S",
+            "allowable stress at metal temperature",
+            &MPA,
+            &allowable,
+        );
         let pitch = super::ours::file_pitch(sum, plate)?;
         let c = super::ours::file_stay_constant(sum);
         let least = sum.card(&plate_stayed::WALL, &[pitch, served.p, s, c])?;

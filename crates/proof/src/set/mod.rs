@@ -9,8 +9,8 @@ pub use asme_viii::ASME_VIII;
 pub use ours::OURS;
 pub use water_test::WaterTest;
 
-use crate::input::{Boiler, Flue, Seam, Service, Shell, Stock, TubePlate};
 use crate::input::Joint;
+use crate::input::{Boiler, Flue, Seam, Service, Shell, Stock, TubePlate};
 use crate::metal::chosen;
 use crate::sum::{Head, Sum};
 use reckoning::quantity::{ONE, Ratio};

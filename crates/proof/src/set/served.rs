@@ -25,7 +25,11 @@ impl RuleSet {
         part: &str,
         metal: Option<&Known<Temperature>>,
     ) -> Result<Served, Stop> {
-        let p_known = need("the working pressure", "the boiler", asked.service.pressure.as_ref())?;
+        let p_known = need(
+            "the working pressure",
+            "the boiler",
+            asked.service.pressure.as_ref(),
+        )?;
         let metal = need("the metal temperature", part, metal)?;
         let p = sum.know("P", "working pressure, gauge", &MPA_GAUGE, p_known);
         sum.know("T_m", "metal temperature", &CELSIUS, metal);

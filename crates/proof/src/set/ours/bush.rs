@@ -9,7 +9,7 @@ use crate::rules::{OPENING_AREA, OPENING_BRAZE, OPENING_PRESSURE_AREA};
 use crate::set::Asked;
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{SideLines, file_sides};
+use crate::taken::{SideLines, bar, file_sides};
 use formulas::vessel::{allow, opening as law, pressure_area, ring, shell as wall_law};
 use reckoning::quantity::{MPA, ONE, Ratio};
 use reckoning::{Finding, Origin, Ref};
@@ -46,7 +46,10 @@ pub(super) fn hoop_wall(
     match taken.diameter {
         Diameter::Outside(_) => {
             let r = sum.card(&ring::RADIUS, &[lines.outside])?;
-            sum.card(&wall_law::UG27_HOOP_OUTSIDE, &[taken.served.p, r, taken.f, e])
+            sum.card(
+                &wall_law::UG27_HOOP_OUTSIDE,
+                &[taken.served.p, r, taken.f, e],
+            )
         }
         Diameter::Inside(_) => {
             let r = sum.card(&ring::RADIUS, &[lines.bore])?;
@@ -106,7 +109,7 @@ fn by_pressure_area(shell: &Shell, opening: &Opening, bush: &Bush, asked: &Asked
         let most = sum.card(&pressure_area::PRESSURE, &areas)?;
         taken.wall.hold_as_used(sum, "wall", &shell.id);
         let (most, p) = (sum.value(most), taken.served.p_mpa);
-        let says = format!("the opening holds {most:.3} MPa, {p:.3} MPa asked");
+        let says = format!("the opening holds {} bar, {} bar asked", bar(most), bar(p));
         let remedy = format!(
             "a bush or shell with {:.0} % more metal",
             100.0 * (p / most - 1.0)

@@ -4,7 +4,7 @@ use super::shell::file_test_factor;
 use super::whole::{temperature, wetted};
 use super::{OURS, TEST_FACTOR, flue_opening};
 use crate::external::{
-    Allowed, COLLAPSE_AT_TEST, COLLAPSE_AT_WORK, External, Tube, YIELD_AT_WORK,
+    Allowed, COLLAPSE_AT_TEST, COLLAPSE_AT_WORK, External, Limits, Tube, YIELD_AT_WORK,
 };
 use crate::external_solve::{greatest_ovality, least_wall};
 use crate::input::{Exposure, Flue};
@@ -15,7 +15,7 @@ use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, down, need, worse};
+use crate::taken::{Wall, at_bad_end, bar, down, need, worse};
 use formulas::vessel::{allow, furnace, lower_bound, oval, ring, shell_buckling};
 use reckoning::assumption::Worse;
 use reckoning::quantity::{INCH, Length, MM, MPA, ONE, Quantity, Ratio};
@@ -66,6 +66,24 @@ pub(super) struct Lines {
     pub(super) f: Ref,
 }
 
+impl Lines {
+    /// The numbers of the lines.
+    fn tube(&self, sum: &Sum) -> Tube {
+        Tube {
+            d_o_mm: sum.value(self.d_o),
+            wall_mm: sum.value(self.t),
+            l_mm: sum.value(self.l),
+            delta_mm: sum.value(self.delta),
+            e_mpa: sum.value(self.e),
+            nu: sum.value(self.nu),
+            hot_mpa: sum.value(self.hot),
+            cold_mpa: sum.value(self.cold),
+            f_mpa: sum.value(self.f),
+            test_factor: TEST_FACTOR,
+        }
+    }
+}
+
 /// Files what a tube brings.
 pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Taken, Stop> {
     let served = OURS.serve(sum, asked, &flue.id, flue.metal_temperature.as_ref())?;
@@ -74,41 +92,24 @@ pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Take
     let length = need("the length", &flue.id, flue.length.as_ref())?;
     let outside = at_bad_end(outside, Bad::Large);
     let d_o = sum.know("D_o", "outside diameter", &MM, &outside);
-    let t = wall.file(sum, "t", "least wall")?;
-    let l = sum.know("L", "length between supports", &MM, length);
-    let (delta, delta_mm, ovality_open) = file_ovality(sum, flue, d_o)?;
-    let (e_known, nu_known) = (modulus(flue.metal)?, lateral());
-    let (hot_known, cold_known) = (
-        proof_hot(flue.metal, served.metal)?,
-        proof_cold(flue.metal)?,
-    );
-    let f = stress::ours(sum, flue.metal, served.metal, "f")?;
+    let (delta, ovality_open) = file_ovality(sum, flue, d_o)?;
+    let hot = proof_hot(flue.metal, served.metal)?;
+    let cold = proof_cold(flue.metal)?;
+    let modulus = modulus(flue.metal)?;
     let lines = Lines {
         d_o,
-        t,
-        l,
+        t: wall.file(sum, "t", "least wall")?,
+        l: sum.know("L", "length between supports", &MM, length),
         delta,
-        e: sum.know("E", "modulus of elasticity, hot", &MPA, &e_known),
-        nu: sum.know("nu", "ratio of lateral to axial strain", &ONE, &nu_known),
-        hot: sum.know("R_h", "0.2 % proof stress at work", &MPA, &hot_known),
-        cold: sum.know("R_c", "0.2 % proof stress, cold", &MPA, &cold_known),
-        f,
-    };
-    let tube = Tube {
-        d_o_mm: outside.value.mm(),
-        wall_mm: wall.mm(),
-        l_mm: length.value.mm(),
-        delta_mm,
-        e_mpa: e_known.value.mpa(),
-        nu: nu_known.value.number(),
-        hot_mpa: hot_known.value.mpa(),
-        cold_mpa: cold_known.value.mpa(),
-        f_mpa: sum.value(f),
-        test_factor: TEST_FACTOR,
+        e: sum.know("E", "modulus of elasticity, hot", &MPA, &modulus),
+        nu: sum.know("nu", "ratio of lateral to axial strain", &ONE, &lateral()),
+        hot: sum.know("R_h", "0.2 % proof stress at work", &MPA, &hot),
+        cold: sum.know("R_c", "0.2 % proof stress, cold", &MPA, &cold),
+        f: stress::ours(sum, flue.metal, served.metal, "f")?,
     };
     Ok(Taken {
         served,
-        tube,
+        tube: lines.tube(sum),
         wall,
         lines,
         ovality_open,
@@ -117,23 +118,19 @@ pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Take
 
 /// Files the ovality: measured, allowed, or assumed at its worse end. The words say where it is
 /// still to be measured.
-fn file_ovality(
-    sum: &mut Sum,
-    flue: &Flue,
-    d_o: Ref,
-) -> Result<(Ref, f64, Option<String>), Stop> {
+fn file_ovality(sum: &mut Sum, flue: &Flue, d_o: Ref) -> Result<(Ref, Option<String>), Stop> {
     let meaning = "ovality, Dmax - Dmin";
     if let Some(d) = &flue.ovality {
         let known = at_bad_end(d, Bad::Large);
         let delta = sum.know("delta", meaning, &MM, &known);
         let open = d.size.made.is_none().then(|| d.field.clone());
-        return Ok((delta, known.value.mm(), open));
+        return Ok((delta, open));
     }
     let share = worse(&OVALITY, Worse::WhenHigh);
     let u = sum.know("u", OVALITY.meaning, &ONE, &share);
     let delta_mm = ring::ovality(share.value.number(), sum.value(d_o));
     let delta = sum.settled(&ring::OVALITY, &[u, d_o], delta_mm)?;
-    Ok((delta, delta_mm, Some(format!("{}.ovality", flue.id))))
+    Ok((delta, Some(format!("{}.ovality", flue.id))))
 }
 
 /// External pressure by the least of five limits.
@@ -142,19 +139,22 @@ fn pressure(flue: &Flue, asked: &Asked<'_>) -> Finding {
         let taken = take(sum, flue, asked)?;
         let p = taken.served.p_mpa;
         let state = taken.tube.external();
-        let least = explain(sum, &taken, &state)?;
+        explain(sum, &taken, &state)?;
         hold(sum, flue, &taken);
-        let (most, governs) = state.least();
+        let (most, governs) = state.least(Limits::All);
         let furnace = beside(sum, &taken, &state)?;
         let says = format!(
-            "bears {} MPa by {}, {} MPa asked",
-            sum.w.line(least).shown,
+            "bears {} bar by {}, {} bar asked",
+            bar(most),
             governs.words(),
-            reckoning::quantity::show::figures(p, 4)
+            bar(p)
         );
         let swept = flue.exposure == Exposure::FlameSwept && p > furnace;
         let remark = swept.then(|| {
-            format!("the flame sweeps it, and the furnace form of boiler codes allows {furnace:.3} MPa")
+            format!(
+                "the flame sweeps it, and the furnace form of boiler codes allows {} bar",
+                bar(furnace)
+            )
         });
         let remedy = cure(flue, &taken, asked);
         Ok(Outcome::compared(most, p, says, remedy).strained_if(remark))
@@ -172,7 +172,7 @@ fn hold(sum: &mut Sum, flue: &Flue, taken: &Taken) {
         );
         sum.hold(says, Some(field.clone()));
     }
-    if let Ok(wall) = least_wall(taken.tube, p) {
+    if let Ok(wall) = least_wall(taken.tube, p, Limits::All) {
         taken.wall.hold(sum, "wall", &flue.id, wall.x);
     }
 }
@@ -193,9 +193,11 @@ pub(super) fn hold_as_used(sum: &mut Sum, flue: &Flue, taken: &Taken) {
 /// The next wall, and the ovality that would do at this wall.
 fn cure(flue: &Flue, taken: &Taken, asked: &Asked<'_>) -> String {
     let p = taken.served.p_mpa;
-    let wall = match least_wall(taken.tube, p) {
+    let wall = match least_wall(taken.tube, p, Limits::All) {
         Ok(wall) => next_stock("a wall", &asked.stock.tube_walls, wall.x),
-        Err(_) => "a lower pressure or a smaller tube: no wall of this diameter bears it".to_owned(),
+        Err(_) => {
+            "a lower pressure or a smaller tube: no wall of this diameter bears it".to_owned()
+        }
     };
     match greatest_ovality(taken.tube, p) {
         Some(most) if most < taken.tube.delta_mm => format!(
@@ -246,8 +248,8 @@ fn factor(sum: &mut Sum, meaning: &str, value: f64) -> Ref {
     sum.know("k", meaning, &ONE, &known)
 }
 
-/// Files every line of the state and gives the line of the least limit.
-pub(super) fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<Ref, Stop> {
+/// Files every line of the state.
+fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<(), Stop> {
     let given = &taken.lines;
     let d_m = sum.settled(&ring::MEAN, &[given.d_o, given.t], state.d_m_mm)?;
     let r = sum.settled(&ring::RADIUS, &[d_m], state.r_mm)?;
@@ -262,15 +264,31 @@ pub(super) fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<
         factor(sum, "factor on collapse at work", COLLAPSE_AT_WORK),
         factor(sum, "factor on first yield at work", YIELD_AT_WORK),
     );
-    let mut limits = Vec::from(explain_strength(sum, (given, &shared), given.hot, &state.work, work)?);
+    let mut limits = Vec::from(explain_strength(
+        sum,
+        (given, &shared),
+        given.hot,
+        &state.work,
+        work,
+    )?);
     let test = (
-        factor(sum, "factor on collapse at the test, 1.1, times test over working pressure", COLLAPSE_AT_TEST * TEST_FACTOR),
+        factor(
+            sum,
+            "factor on collapse at the test, 1.1, times test over working pressure",
+            COLLAPSE_AT_TEST * TEST_FACTOR,
+        ),
         file_test_factor(sum),
     );
-    limits.extend(explain_strength(sum, (given, &shared), given.cold, &state.test, test)?);
+    limits.extend(explain_strength(
+        sum,
+        (given, &shared),
+        given.cold,
+        &state.test,
+        test,
+    )?);
     limits.push(sum.settled(&oval::STRESS_CAP, &[given.f, given.t, given.d_o], state.cap)?);
-    let (least, governs) = state.least();
-    Ok(sum.w.chosen(Choice {
+    let (least, governs) = state.least(Limits::All);
+    sum.w.chosen(Choice {
         symbol: "P_a",
         meaning: "working pressure that the tube bears",
         value: least,
@@ -279,7 +297,8 @@ pub(super) fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<
         reason: governs.words(),
         from: &limits,
         cite: None,
-    }))
+    });
+    Ok(())
 }
 
 /// Files the boiler codes' forms beside, and gives what the furnace form allows, MPa.
@@ -296,7 +315,12 @@ fn beside(sum: &mut Sum, taken: &Taken, state: &External) -> Result<f64, Stop> {
         );
         sum.know(symbol, "constant of the form", &ONE, &known)
     };
-    let s_1 = constant(sum, "S_1", FURNACE_ON_YIELD, "2.0 out of the flame, 2.5, 3.5 lowest class");
+    let s_1 = constant(
+        sum,
+        "S_1",
+        FURNACE_ON_YIELD,
+        "2.0 out of the flame, 2.5, 3.5 lowest class",
+    );
     let s_2 = constant(sum, "S_2", FURNACE_ON_COLLAPSE, "one value");
     let plastic = [given.hot, given.t, d, given.l, u, s_1];
     let plastic = sum.card(&furnace::PLASTIC, &plastic)?;

@@ -2,6 +2,7 @@
 
 use super::OURS;
 use super::flue::take;
+use crate::external::Limits;
 use crate::external_solve::least_wall;
 use crate::input::{Flue, Opening};
 use crate::opening::{Round, Side, replace};
@@ -18,16 +19,24 @@ use reckoning::working::Root;
 pub(super) fn check_opening(flue: &Flue, opening: &Opening, asked: &Asked<'_>) -> Finding {
     check(OURS.head(&FLUE_OPENING, &opening.id), |sum| {
         let taken = take(sum, flue, asked)?;
-        let solved = least_wall(taken.tube, taken.served.p_mpa)?;
+        let solved = least_wall(taken.tube, taken.served.p_mpa, Limits::Collapse)?;
         let given = &taken.lines;
         let t_r = sum.w.solved(Root {
             symbol: "t_r",
-            meaning: "wall that external pressure asks",
+            meaning: "wall that external pressure asks of a round tube",
             unit: &MM,
-            balance: "least of the five limits of the tube, less the working pressure",
+            balance: "least of collapse at work, collapse at the test and design stress, less the working pressure",
             solved,
             residual: &format!("{} MPa", figures(solved.residual, 2)),
-            from: &[given.d_o, given.l, given.delta, given.e, given.nu, given.hot, given.cold, given.f],
+            from: &[
+                given.d_o,
+                given.l,
+                given.e,
+                given.nu,
+                given.hot,
+                given.cold,
+                given.f,
+            ],
         });
         let metal = taken.served.metal;
         let round = Round {

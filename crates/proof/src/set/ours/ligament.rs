@@ -10,7 +10,7 @@ use crate::rules::SHELL_LIGAMENT;
 use crate::set::Asked;
 use crate::sum::{Answer, Outcome, Stop, Sum, check};
 use crate::taken::{Wall, at_bad_end, file_sides, need, sides};
-use formulas::vessel::{ligament, shell as law};
+use formulas::vessel::ligament;
 use reckoning::quantity::{Length, MM};
 use reckoning::size::Bad;
 use reckoning::working::Choice;
@@ -35,17 +35,30 @@ pub(super) fn check_pairs(shell: &Shell, asked: &Asked<'_>) -> Finding {
         let outside_mm = sides(diameter, wall.mm()).outside_mm;
         let Some(pair) = worst(shell, outside_mm, wall.mm())? else {
             let says = "no two openings share metal".to_owned();
-            return Ok(Outcome::plain(Answer::Holds, says, SHELL_LIGAMENT.remedy.to_owned()));
+            return Ok(Outcome::plain(
+                Answer::Holds,
+                says,
+                SHELL_LIGAMENT.remedy.to_owned(),
+            ));
         };
         weigh(sum, shell, asked, &pair)
     })
 }
 
 /// The wall that a pair asks, filed.
-fn weigh(sum: &mut Sum, shell: &Shell, asked: &Asked<'_>, pair: &Pair<'_>) -> Result<Outcome, Stop> {
+fn weigh(
+    sum: &mut Sum,
+    shell: &Shell,
+    asked: &Asked<'_>,
+    pair: &Pair<'_>,
+) -> Result<Outcome, Stop> {
     if pair.along_mm.hypot(pair.around_mm) <= pair.hole_mm {
         let says = format!("{} and {} run into each other", pair.names.0, pair.names.1);
-        return Ok(Outcome::plain(Answer::Fails, says, SHELL_LIGAMENT.remedy.to_owned()));
+        return Ok(Outcome::plain(
+            Answer::Fails,
+            says,
+            SHELL_LIGAMENT.remedy.to_owned(),
+        ));
     }
     let taken = take(sum, shell, asked)?;
     let lines = file_sides(sum, taken.diameter, taken.t)?;
@@ -78,7 +91,11 @@ fn weigh(sum: &mut Sum, shell: &Shell, asked: &Asked<'_>, pair: &Pair<'_>) -> Re
         "between {} and {} the wall is {t:.2} mm, {t_r:.2} mm asked",
         pair.names.0, pair.names.1
     );
-    let remedy = next_stock("openings further apart, or a wall", &asked.stock.tube_walls, t_r);
+    let remedy = next_stock(
+        "openings further apart, or a wall",
+        &asked.stock.tube_walls,
+        t_r,
+    );
     Ok(Outcome::compared(t, t_r, says, remedy))
 }
 
@@ -90,7 +107,9 @@ fn worst<'a>(shell: &'a Shell, outside_mm: f64, t_mm: f64) -> Result<Option<Pair
             let pair = measure(one, other, outside_mm)?;
             let apart = pair.along_mm.hypot(pair.around_mm);
             let reach = reach_mm(one, t_mm)? + reach_mm(other, t_mm)?;
-            let weaker = worst.as_ref().is_none_or(|w| pair.efficiency < w.efficiency);
+            let weaker = worst
+                .as_ref()
+                .is_none_or(|w| pair.efficiency < w.efficiency);
             if apart < reach && weaker {
                 worst = Some(pair);
             }
@@ -112,9 +131,8 @@ fn reach_mm(opening: &Opening, t_mm: f64) -> Result<f64, Stop> {
 }
 
 fn measure<'a>(one: &'a Opening, other: &'a Opening, outside_mm: f64) -> Result<Pair<'a>, Stop> {
-    let place = |o: &'a Opening| -> Result<&'a Place, Stop> {
-        need("the place", &o.id, o.place.as_ref())
-    };
+    let place =
+        |o: &'a Opening| -> Result<&'a Place, Stop> { need("the place", &o.id, o.place.as_ref()) };
     let (p, q) = (place(one)?, place(other)?);
     let turn = (p.around.value.rad() - q.around.value.rad()).rem_euclid(TAU);
     let around_mm = turn.min(TAU - turn) * outside_mm / 2.0;

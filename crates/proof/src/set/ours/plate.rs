@@ -60,12 +60,21 @@ pub(super) fn take(sum: &mut Sum, plate: &TubePlate, asked: &Asked<'_>) -> Resul
 
 /// Files the greatest pitch of the supports.
 pub(crate) fn file_pitch(sum: &mut Sum, plate: &TubePlate) -> Result<Ref, Stop> {
-    let pitch = need("the pitch of the tubes", &plate.id, plate.nest.pitch.as_ref())?;
+    let pitch = need(
+        "the pitch of the tubes",
+        &plate.id,
+        plate.nest.pitch.as_ref(),
+    )?;
     let pitch = sum.know("p", "pitch of the tubes", &MM, pitch);
     let Field::Gapped { circle, side } = &plate.nest.field else {
         return Ok(pitch);
     };
-    let circle = sum.know("d_c", "largest bare circle through three tubes", &MM, circle);
+    let circle = sum.know(
+        "d_c",
+        "largest bare circle through three tubes",
+        &MM,
+        circle,
+    );
     let side = sum.know("s", "middle side of their triangle", &MM, side);
     let field = sum.card(&plate_stayed::FIELD_PITCH, &[circle, side])?;
     let greatest = sum.value(pitch).max(sum.value(field));
@@ -159,8 +168,17 @@ fn between(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
     check(OURS.head(&PLATE_BETWEEN, &plate.id), |sum| {
         let taken = take(sum, plate, asked)?;
         let pitch = file_pitch(sum, plate)?;
-        let tube = need("the outside of the tubes", &plate.id, plate.nest.outside.as_ref())?;
-        let d_o = sum.know("d_o", "outside of the tubes", &MM, &at_bad_end(tube, Bad::Small));
+        let tube = need(
+            "the outside of the tubes",
+            &plate.id,
+            plate.nest.outside.as_ref(),
+        )?;
+        let d_o = sum.know(
+            "d_o",
+            "outside of the tubes",
+            &MM,
+            &at_bad_end(tube, Bad::Small),
+        );
         let card: &'static Card = match plate.nest.layout {
             Layout::Triangle => &plate_disc::BETWEEN_TRIANGLE,
             Layout::Square => &plate_disc::BETWEEN_SQUARE,
@@ -182,9 +200,17 @@ fn ligament(plate: &TubePlate) -> Finding {
     check(OURS.head(&PLATE_LIGAMENT, &plate.id), |sum| {
         let thickness = need("the thickness", &plate.id, plate.thickness.as_ref())?;
         let t = sum.know("t", "thickness", &MM, &at_bad_end(thickness, Bad::Large));
-        let pitch = need("the pitch of the tubes", &plate.id, plate.nest.pitch.as_ref())?;
+        let pitch = need(
+            "the pitch of the tubes",
+            &plate.id,
+            plate.nest.pitch.as_ref(),
+        )?;
         let p = sum.know("p", "pitch of the tubes", &MM, pitch);
-        let tube = need("the outside of the tubes", &plate.id, plate.nest.outside.as_ref())?;
+        let tube = need(
+            "the outside of the tubes",
+            &plate.id,
+            plate.nest.outside.as_ref(),
+        )?;
         let d = sum.know("d", "hole of the tubes", &MM, &at_bad_end(tube, Bad::Large));
         let left = sum.card(&plate_stayed::LIGAMENT, &[p, d])?;
         let least = sum.value(t).max(LEAST_LIGAMENT_MM);
@@ -200,7 +226,10 @@ fn ligament(plate: &TubePlate) -> Finding {
         });
         let left = sum.value(left);
         let says = format!("{left:.2} mm left between tubes, {least:.2} mm asked");
-        let remedy = format!("a pitch of {} mm", crate::remedy::at_least(sum.value(d) + least));
+        let remedy = format!(
+            "a pitch of {} mm",
+            crate::remedy::at_least(sum.value(d) + least)
+        );
         Ok(Outcome::compared(left, least, says, remedy))
     })
 }

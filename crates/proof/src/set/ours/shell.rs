@@ -10,9 +10,9 @@ use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
 use crate::sum::{Answer, Outcome, Stop, Sum, check};
-use crate::taken::{Wall, file_sides, need, sides};
+use crate::taken::{Wall, bar, file_sides, need, sides};
 use formulas::vessel::{allow, floor, ring, shell as law};
-use reckoning::quantity::{Gauge, MM, MPA, ONE, Ratio};
+use reckoning::quantity::{MM, MPA, ONE, Ratio};
 use reckoning::{Finding, Origin, Ref};
 
 /// Every check of a shell.
@@ -111,12 +111,15 @@ fn test(shell: &Shell, asked: &Asked<'_>) -> Finding {
         let p_line = sum.settled(&allow::TEST_PRESSURE, &[k, taken.served.p], p_t)?;
         let d_line = sum.settled(&ring::MEAN, &[lines.outside, taken.t], d_m)?;
         sum.settled(&law::MEMBRANE, &[p_line, d_line, taken.t], sigma)?;
-        let (most, first) = (limit(sum, shell, Strength::Standard)?, limit(sum, shell, Strength::Proof)?);
+        let (most, first) = (
+            limit(sum, shell, Strength::Standard)?,
+            limit(sum, shell, Strength::Proof)?,
+        );
         let least = wall_needed(taken.diameter, p_t, most, 1.0);
         taken.wall.hold(sum, "wall", &shell.id, least);
         let says = format!(
-            "{sigma:.1} MPa in the shell at the water test of {:.2} bar, {most:.1} MPa allowed",
-            Gauge::from_mpa(p_t).bar()
+            "{sigma:.1} MPa in the shell at the water test of {} bar, {most:.1} MPa allowed",
+            bar(p_t)
         );
         let set = (sigma > first).then(|| {
             format!("above {first:.1} MPa the first test may leave a small set; repeat it, and any further set rejects")
@@ -135,7 +138,11 @@ enum Strength {
 /// Files the membrane stress allowed at the test by one strength.
 fn limit(sum: &mut Sum, shell: &Shell, by: Strength) -> Result<f64, Stop> {
     let (symbol, meaning, known) = match by {
-        Strength::Standard => ("R", "yield of the tube standard, cold", yield_of_standard(shell.metal)?),
+        Strength::Standard => (
+            "R",
+            "yield of the tube standard, cold",
+            yield_of_standard(shell.metal)?,
+        ),
         Strength::Proof => ("R_p", "0.2 % proof stress, cold", proof_cold(shell.metal)?),
     };
     let strength = sum.know(symbol, meaning, &MPA, &known);

@@ -17,8 +17,17 @@ use reckoning::{Card, Finding, Ref};
 /// Files the pull of one tube, and its outside diameter.
 fn file_pull(sum: &mut Sum, plate: &TubePlate, taken: &Taken) -> Result<(Ref, Ref), Stop> {
     let p = super::plate::file_pitch(sum, plate)?;
-    let tube = need("the outside of the tubes", &plate.id, plate.nest.outside.as_ref())?;
-    let d = sum.know("d_o", "outside of the tubes", &MM, &at_bad_end(tube, Bad::Small));
+    let tube = need(
+        "the outside of the tubes",
+        &plate.id,
+        plate.nest.outside.as_ref(),
+    )?;
+    let d = sum.know(
+        "d_o",
+        "outside of the tubes",
+        &MM,
+        &at_bad_end(tube, Bad::Small),
+    );
     let card: &'static Card = match plate.nest.layout {
         Layout::Triangle => &stay::TUBE_LOAD_TRIANGLE,
         Layout::Square => &stay::TUBE_LOAD_SQUARE,
@@ -31,7 +40,11 @@ pub(super) fn pull(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
     check(OURS.head(&TUBE_PULL, &plate.id), |sum| {
         let taken = take(sum, plate, asked)?;
         let (load, d) = file_pull(sum, plate, &taken)?;
-        let wall = Wall::of(need("the wall of the tubes", &plate.id, plate.nest.wall.as_ref())?);
+        let wall = Wall::of(need(
+            "the wall of the tubes",
+            &plate.id,
+            plate.nest.wall.as_ref(),
+        )?);
         let t = wall.file(sum, "t_t", "least wall of the tubes")?;
         sum.card(&stay::TUBE_STRESS, &[load, d, t])?;
         let has = sum.card(&stay::TUBE_AREA, &[d, t])?;

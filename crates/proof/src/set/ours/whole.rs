@@ -15,10 +15,15 @@ const STEAM_RATING_BAR: f64 = 8.3;
 /// Brazed joints in steam.
 pub(super) fn checks(_: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
     vec![check(OURS.head(&STEAM_RATING, "boiler"), |sum| {
-        let p = need("the working pressure", "the boiler", asked.service.pressure.as_ref())?;
+        let p = need(
+            "the working pressure",
+            "the boiler",
+            asked.service.pressure.as_ref(),
+        )?;
         sum.know("P", "working pressure, gauge", &BAR_GAUGE, p);
         let bar = p.value.bar();
-        let says = format!("brazed copper at {bar:.2} bar, rated to {STEAM_RATING_BAR} bar in steam");
+        let says =
+            format!("brazed copper at {bar:.2} bar, rated to {STEAM_RATING_BAR} bar in steam");
         let above = (bar > STEAM_RATING_BAR).then(|| {
             "above the only published rating of brazed joints in steam: ask the boiler tester first"
                 .to_owned()
@@ -40,7 +45,8 @@ pub(super) fn temperature(part: &str, metal: Option<&Known<Temperature>>) -> Fin
             Answer::Fails
         };
         let says = format!("metal at {at:.0} °C, at most {most:.0} °C");
-        let remedy = format!("keep the metal at {most:.0} °C or less: under water, or at less pressure");
+        let remedy =
+            format!("keep the metal at {most:.0} °C or less: under water, or at less pressure");
         Ok(Outcome::plain(answer, says, remedy))
     })
 }

@@ -1,0 +1,212 @@
+//! An invented small vertical boiler, and tools to break it.
+#![allow(
+    dead_code,
+    unreachable_pub,
+    reason = "each test file uses a part of this module"
+)]
+
+use proof::{
+    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, OURS,
+    Opening, Place, Proof, RuleSet, Seam, Service, Shell, Stock, StockSize, TubePlate, prove,
+};
+use reckoning::quantity::{Angle, Gauge, Length, Temperature};
+use reckoning::{Finding, Known, Size, Tolerance, Typed};
+
+pub fn mm(x: f64) -> Length {
+    Length::from_mm(x)
+}
+
+/// A drawn size whose tolerance is nothing.
+pub fn exact(field: &str, x: f64) -> Dimension {
+    let mut size = Size::drawn(mm(x), format!("{x} mm"));
+    size.tolerance = Some(Tolerance {
+        lower: mm(0.0),
+        upper: mm(0.0),
+    });
+    Dimension {
+        field: field.to_owned(),
+        size,
+    }
+}
+
+/// A drawn size whose tolerance nobody stated.
+pub fn loose(field: &str, x: f64) -> Dimension {
+    Dimension {
+        field: field.to_owned(),
+        size: Size::drawn(mm(x), format!("{x} mm")),
+    }
+}
+
+/// A size as measured.
+pub fn made(field: &str, x: f64) -> Dimension {
+    let mut size = Size::drawn(mm(x), format!("{x} mm"));
+    size.made = Some(Typed {
+        value: mm(x),
+        text: format!("{x} mm"),
+    });
+    Dimension {
+        field: field.to_owned(),
+        size,
+    }
+}
+
+pub fn length(field: &str, x: f64) -> Known<Length> {
+    Known::from_plan(mm(x), field, format!("{x} mm"))
+}
+
+pub fn celsius(x: f64) -> Option<Known<Temperature>> {
+    Some(Known::from_plan(
+        Temperature::from_c(x),
+        "metal temperature",
+        format!("{x} °C"),
+    ))
+}
+
+pub fn service(mpa: f64) -> Service {
+    Service {
+        pressure: Some(Known::from_plan(
+            Gauge::from_mpa(mpa),
+            "boiler.pressure",
+            format!("{mpa} MPa"),
+        )),
+    }
+}
+
+pub fn stock() -> Stock {
+    let sizes = |all: &[f64]| {
+        all.iter()
+            .map(|x| StockSize {
+                text: format!("{x} mm"),
+                least: mm(*x),
+            })
+            .collect()
+    };
+    Stock {
+        tube_walls: sizes(&[0.9, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0]),
+        sheets: sizes(&[1.6, 2.0, 2.5, 3.0, 4.0, 5.0]),
+    }
+}
+
+pub fn bush(id: &str, along: f64, degrees: f64) -> Opening {
+    Opening {
+        id: id.to_owned(),
+        hole: Some(exact(&format!("{id}.hole"), 20.0)),
+        bush: Some(Bush {
+            metal: Metal::PhosphorBronze,
+            bore: Some(exact(&format!("{id}.bore"), 14.0)),
+            stands_out: Some(exact(&format!("{id}.out"), 6.0)),
+            stands_in: Some(exact(&format!("{id}.in"), 3.0)),
+            joint: Joint::SeenBothSides,
+        }),
+        place: Some(Place {
+            along: length(&format!("{id}.along"), along),
+            around: Known::from_plan(Angle::from_deg(degrees), format!("{id}.around"), ""),
+        }),
+    }
+}
+
+pub fn barrel() -> Shell {
+    Shell {
+        id: "barrel".into(),
+        metal: Metal::Copper,
+        diameter: Some(Diameter::Inside(exact("barrel.bore", 100.0))),
+        wall: Some(exact("barrel.wall", 2.5)),
+        seam: Seam::Seamless,
+        ends: Joint::SeenBothSides,
+        metal_temperature: celsius(159.0),
+        openings: vec![
+            bush("bush.safety", 20.0, 0.0),
+            bush("bush.feed", 100.0, 90.0),
+        ],
+    }
+}
+
+pub fn plate() -> TubePlate {
+    TubePlate {
+        id: "plate.upper".into(),
+        metal: Metal::Copper,
+        thickness: Some(exact("plate.thickness", 3.0)),
+        nest: Nest {
+            layout: Layout::Triangle,
+            field: Field::Even,
+            pitch: Some(length("nest.pitch", 16.0)),
+            outside: Some(exact("tube.outside", 10.0)),
+            wall: Some(exact("tube.wall", 0.9)),
+            joint: Joint::SeenBothSides,
+        },
+        margin: Some(length("plate.margin", 15.0)),
+        metal_temperature: celsius(165.0),
+    }
+}
+
+pub fn firebox() -> Flue {
+    Flue {
+        id: "firebox".into(),
+        metal: Metal::Copper,
+        outside: Some(exact("firebox.outside", 75.0)),
+        wall: Some(exact("firebox.wall", 2.5)),
+        length: Some(length("firebox.length", 250.0)),
+        ovality: Some(made("firebox.ovality", 0.5)),
+        exposure: Exposure::FlameSwept,
+        metal_temperature: celsius(170.0),
+        openings: vec![Opening {
+            id: "firehole".into(),
+            hole: Some(exact("firehole.hole", 12.0)),
+            bush: None,
+            place: None,
+        }],
+    }
+}
+
+pub fn tubes() -> Flue {
+    Flue {
+        id: "tubes".into(),
+        metal: Metal::Copper,
+        outside: Some(exact("tube.outside", 10.0)),
+        wall: Some(exact("tube.wall", 0.9)),
+        length: Some(length("tube.length", 150.0)),
+        ovality: Some(made("tube.ovality", 0.05)),
+        exposure: Exposure::Gas,
+        metal_temperature: celsius(165.0),
+        openings: Vec::new(),
+    }
+}
+
+pub fn boiler() -> Boiler {
+    Boiler {
+        shells: vec![barrel()],
+        plates: vec![plate()],
+        flues: vec![firebox(), tubes()],
+    }
+}
+
+/// The whole boiler at 5 bar.
+pub fn proof_of(boiler: &Boiler) -> Proof {
+    proof_at(boiler, 0.5)
+}
+
+pub fn proof_at(boiler: &Boiler, mpa: f64) -> Proof {
+    prove(boiler, &service(mpa), &stock(), None)
+}
+
+/// The findings of one rule.
+pub fn all<'a>(proof: &'a Proof, rule: &str) -> Vec<&'a Finding> {
+    proof
+        .sets
+        .iter()
+        .flat_map(|s| &s.findings)
+        .filter(|f| f.rule.id == rule)
+        .collect()
+}
+
+/// The only or first finding of one rule.
+pub fn first<'a>(proof: &'a Proof, rule: &str) -> &'a Finding {
+    all(proof, rule)
+        .first()
+        .copied()
+        .unwrap_or_else(|| panic!("no finding of {rule}"))
+}
+
+pub fn ours() -> &'static RuleSet {
+    &OURS
+}

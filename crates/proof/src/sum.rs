@@ -6,7 +6,7 @@ use reckoning::quantity::Quantity;
 use reckoning::quantity::show::figures;
 use reckoning::solve::NotSolved;
 use reckoning::working::Basis;
-use reckoning::{Card, Condition, Finding, Known, Ref, Refused, Rule, Verdict, Working};
+use reckoning::{Card, Condition, Finding, Known, Origin, Ref, Refused, Rule, Verdict, Working};
 
 /// The margin below which a met check of strength is tight.
 pub(crate) const TIGHT: f64 = 1.10;
@@ -163,29 +163,16 @@ impl Sum {
     fn close(self, head: Head, outcome: Outcome) -> Finding {
         let broken = self.limits_broken();
         let rests = !self.conditions.is_empty() || self.assumes();
-        let (provided, required) = match outcome.answer {
-            Answer::Compared(provided, required) => (provided, required),
-            Answer::Holds => (1.0, 1.0),
-            Answer::Fails => (0.0, 1.0),
-        };
-        let wanted = match outcome.answer {
-            Answer::Compared(..) => TIGHT,
-            Answer::Holds | Answer::Fails => 1.0,
+        let (provided, required, wanted) = match outcome.answer {
+            Answer::Compared(provided, required) => (provided, required, TIGHT),
+            Answer::Holds => (1.0, 1.0, 1.0),
+            Answer::Fails => (0.0, 1.0, 1.0),
         };
         let answer = compare(provided, required, wanted, rests, !broken.is_empty());
         let met = matches!(answer.verdict, Verdict::Met | Verdict::MetOnCondition);
         let margin = matches!(outcome.answer, Answer::Compared(..)).then_some(answer.margin);
         let margin = margin.filter(|m| m.is_finite());
-        let mut says = outcome.says;
-        if let Some(margin) = margin {
-            says = format!("{says} ({} times)", figures(margin, 3));
-        }
-        if !broken.is_empty() {
-            says = format!("{says}; but {}", broken.join("; "));
-        }
-        if let (true, Some(remark)) = (met, &outcome.strained) {
-            says = format!("{says}; {remark}");
-        }
+        let strained = outcome.strained.filter(|_| met);
         let remedy = if self.outside.is_empty() {
             outcome.remedy
         } else {
@@ -195,13 +182,13 @@ impl Sum {
             rule: head.rule,
             set: head.set,
             verdict: answer.verdict,
-            tight: answer.tight || (met && outcome.strained.is_some()),
+            tight: answer.tight || strained.is_some(),
             conditions: if met { self.conditions } else { Vec::new() },
             place: head.place,
-            says,
+            says: sentence(outcome.says, margin, &broken, strained),
             remedy: (!met).then_some(remedy),
             margin,
-            weakest_origin: self.w.weakest(),
+            weakest_origin: weakest(&self.w, head.rule),
             working: self.w,
         }
     }
@@ -222,9 +209,34 @@ impl Sum {
             says: stop.to_string(),
             remedy: Some(remedy),
             margin: None,
-            weakest_origin: self.w.weakest(),
+            weakest_origin: weakest(&self.w, head.rule),
             working: self.w,
         }
+    }
+}
+
+/// The weakest origin of the lines and of the rule itself.
+fn weakest(w: &Working, rule: &Rule) -> Origin {
+    w.weakest().max(rule.cite.source.seen.into())
+}
+
+/// What was found, by how much, which limits are broken, and a remark.
+fn sentence(
+    says: String,
+    margin: Option<f64>,
+    broken: &[String],
+    strained: Option<String>,
+) -> String {
+    let mut whole = says;
+    if let Some(margin) = margin {
+        whole = format!("{whole} ({} times)", figures(margin, 3));
+    }
+    if !broken.is_empty() {
+        whole = format!("{whole}; but {}", broken.join("; "));
+    }
+    match strained {
+        Some(remark) => format!("{whole}; {remark}"),
+        None => whole,
     }
 }
 

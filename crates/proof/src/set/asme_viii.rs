@@ -178,12 +178,7 @@ fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, St
         Origin::CommonPractice,
     );
     let s_y = sum.know("S_y", "yield stress at metal temperature", &MPA, &s_y);
-    let m_x = sum.card(&viii_external::LENGTH, &[l, d_o, t])?;
-    let c_h = sum.card(&viii_external::SHAPE, &[m_x, d_o, t])?;
-    let f_he = sum.card(&viii_external::ELASTIC, &[c_h, e, t, d_o])?;
-    let f_ic = sum.card(&viii_external::CRITICAL, &[f_he, s_y])?;
-    let fs = sum.card(&viii_external::FACTOR, &[f_ic, s_y])?;
-    let p_a = sum.card(&viii_external::PRESSURE, &[f_ic, fs, t, d_o])?;
+    let p_a = closed_form(sum, [d_o, t, l, e, s_y])?;
     wall.hold_as_used(sum, "wall", &flue.id);
     let (p_a, p) = (sum.value(p_a), served.p_mpa);
     let says = format!("bears {} bar, {} bar asked", bar(p_a), bar(p));
@@ -193,6 +188,16 @@ fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, St
         says,
         CODE_EXTERNAL.remedy.to_owned(),
     ))
+}
+
+/// Files the chain of the closed form.
+fn closed_form(sum: &mut Sum, [d_o, t, l, e, s_y]: [Ref; 5]) -> Result<Ref, Stop> {
+    let m_x = sum.card(&viii_external::LENGTH, &[l, d_o, t])?;
+    let c_h = sum.card(&viii_external::SHAPE, &[m_x, d_o, t])?;
+    let f_he = sum.card(&viii_external::ELASTIC, &[c_h, e, t, d_o])?;
+    let f_ic = sum.card(&viii_external::CRITICAL, &[f_he, s_y])?;
+    let fs = sum.card(&viii_external::FACTOR, &[f_ic, s_y])?;
+    sum.card(&viii_external::PRESSURE, &[f_ic, fs, t, d_o])
 }
 
 fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {

@@ -18,7 +18,7 @@ use crate::sum::{Outcome, Stop, Sum, check};
 use crate::taken::{Wall, at_bad_end, bar, down, need, worse};
 use formulas::vessel::{allow, furnace, lower_bound, oval, ring, shell_buckling};
 use reckoning::assumption::Worse;
-use reckoning::quantity::{INCH, Length, MM, MPA, ONE, Quantity, Ratio};
+use reckoning::quantity::{INCH, Length, MM, MPA, MPA_GAUGE, ONE, Quantity, Ratio};
 use reckoning::size::Bad;
 use reckoning::working::Choice;
 use reckoning::{Finding, Origin, Ref};
@@ -248,9 +248,8 @@ fn factor(sum: &mut Sum, meaning: &str, value: f64) -> Ref {
     sum.know("k", meaning, &ONE, &known)
 }
 
-/// Files every line of the state.
-fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<(), Stop> {
-    let given = &taken.lines;
+/// Files what work and test share.
+fn explain_shared(sum: &mut Sum, given: &Lines, state: &External) -> Result<Shared, Stop> {
     let d_m = sum.settled(&ring::MEAN, &[given.d_o, given.t], state.d_m_mm)?;
     let r = sum.settled(&ring::RADIUS, &[d_m], state.r_mm)?;
     let finite = [given.e, given.nu, r, given.t, given.l];
@@ -259,43 +258,36 @@ fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<(), Stop> {
     sum.card(&oval::ROUNDNESS, &[w_0, given.d_o])?;
     let long = [given.e, given.nu, r, given.t];
     let q_cr = sum.settled(&shell_buckling::LONG, &long, state.q_cr)?;
-    let shared = Shared { r, p_m, w_0, q_cr };
+    Ok(Shared { r, p_m, w_0, q_cr })
+}
+
+/// Files every line of the state.
+fn explain(sum: &mut Sum, taken: &Taken, state: &External) -> Result<(), Stop> {
+    let given = &taken.lines;
+    let shared = explain_shared(sum, given, state)?;
+    let lines = (given, &shared);
     let work = (
         factor(sum, "factor on collapse at work", COLLAPSE_AT_WORK),
         factor(sum, "factor on first yield at work", YIELD_AT_WORK),
     );
-    let mut limits = Vec::from(explain_strength(
-        sum,
-        (given, &shared),
-        given.hot,
-        &state.work,
-        work,
-    )?);
+    let at_work = explain_strength(sum, lines, given.hot, &state.work, work)?;
+    let on_collapse = "factor on collapse at the test, 1.1, times test over working pressure";
     let test = (
-        factor(
-            sum,
-            "factor on collapse at the test, 1.1, times test over working pressure",
-            COLLAPSE_AT_TEST * TEST_FACTOR,
-        ),
+        factor(sum, on_collapse, COLLAPSE_AT_TEST * TEST_FACTOR),
         file_test_factor(sum),
     );
-    limits.extend(explain_strength(
-        sum,
-        (given, &shared),
-        given.cold,
-        &state.test,
-        test,
-    )?);
-    limits.push(sum.settled(&oval::STRESS_CAP, &[given.f, given.t, given.d_o], state.cap)?);
+    let at_test = explain_strength(sum, lines, given.cold, &state.test, test)?;
+    let cap = [given.f, given.t, given.d_o];
+    let cap = sum.settled(&oval::STRESS_CAP, &cap, state.cap)?;
     let (least, governs) = state.least(Limits::All);
     sum.w.chosen(Choice {
         symbol: "P_a",
         meaning: "working pressure that the tube bears",
         value: least,
-        unit: &reckoning::quantity::MPA_GAUGE,
+        unit: &MPA_GAUGE,
         between: "collapse and first yield, at work and at the test, and the design stress",
         reason: governs.words(),
-        from: &limits,
+        from: &[at_work[0], at_work[1], at_test[0], at_test[1], cap],
         cite: None,
     });
     Ok(())

@@ -14,7 +14,7 @@ use formulas::vessel::ligament;
 use reckoning::quantity::{Length, MM};
 use reckoning::size::Bad;
 use reckoning::working::Choice;
-use reckoning::{Finding, Origin};
+use reckoning::{Finding, Origin, Ref};
 use std::f64::consts::TAU;
 
 /// Two openings, how far they lie apart, and the larger hole.
@@ -62,28 +62,7 @@ fn weigh(
     }
     let taken = take(sum, shell, asked)?;
     let lines = file_sides(sum, taken.diameter, taken.t)?;
-    let length = |mm: f64, of: &str| {
-        let between = format!("{of} of {} and {}", pair.names.0, pair.names.1);
-        let reason = "the pair that weakens the shell most";
-        chosen(Length::from_mm(mm), &between, reason, pair.weakest)
-    };
-    let a = length(pair.along_mm, "distance along the axis");
-    let a = sum.know("a", "spacing along the axis", &MM, &a);
-    let b = length(pair.around_mm, "distance round the shell");
-    let b = sum.know("b", "spacing round the shell", &MM, &b);
-    let d = length(pair.hole_mm, "larger hole");
-    let d = sum.know("d", "larger hole", &MM, &d);
-    let j = sum.settled(&ligament::SLANT, &[a, b, d], pair.efficiency)?;
-    let e = sum.w.chosen(Choice {
-        symbol: "E",
-        meaning: "ligament efficiency",
-        value: pair.efficiency.min(1.0),
-        unit: &reckoning::quantity::ONE,
-        between: "the ligament and the whole shell",
-        reason: "no shell is stronger than without holes",
-        from: &[j],
-        cite: None,
-    });
+    let e = file_efficiency(sum, pair)?;
     let t_r = hoop_wall(sum, &taken, &lines, e)?;
     let (t, t_r) = (sum.value(taken.t), sum.value(t_r));
     taken.wall.hold(sum, "wall", &shell.id, t_r);
@@ -97,6 +76,32 @@ fn weigh(
         t_r,
     );
     Ok(Outcome::compared(t, t_r, says, remedy))
+}
+
+/// Files the efficiency of the ligament between a pair.
+fn file_efficiency(sum: &mut Sum, pair: &Pair<'_>) -> Result<Ref, Stop> {
+    let length = |mm: f64, of: &str| {
+        let between = format!("{of} of {} and {}", pair.names.0, pair.names.1);
+        let reason = "the pair that weakens the shell most";
+        chosen(Length::from_mm(mm), &between, reason, pair.weakest)
+    };
+    let a = length(pair.along_mm, "distance along the axis");
+    let a = sum.know("a", "spacing along the axis", &MM, &a);
+    let b = length(pair.around_mm, "distance round the shell");
+    let b = sum.know("b", "spacing round the shell", &MM, &b);
+    let d = length(pair.hole_mm, "larger hole");
+    let d = sum.know("d", "larger hole", &MM, &d);
+    let j = sum.settled(&ligament::SLANT, &[a, b, d], pair.efficiency)?;
+    Ok(sum.w.chosen(Choice {
+        symbol: "E",
+        meaning: "ligament efficiency",
+        value: pair.efficiency.min(1.0),
+        unit: &reckoning::quantity::ONE,
+        between: "the ligament and the whole shell",
+        reason: "no shell is stronger than without holes",
+        from: &[j],
+        cite: None,
+    }))
 }
 
 /// The pair of least efficiency among those whose limits of replacement overlap.

@@ -34,6 +34,7 @@ mod flats;
 mod plate;
 mod profile;
 mod quadrature;
+mod sizes;
 mod tube;
 mod turned;
 
@@ -45,8 +46,9 @@ pub use feature::{
     Coaxial, CrossDepth, CrossHole, End, Feature, Finish, Flats, Form, Point, Span, Surface, Thread,
 };
 pub use plate::{Flange, Hole, Ligament, Outline, Plate, Stands};
+pub use sizes::NoShape;
 pub use tube::{Run, Seam, Shell, ShellHole, Tube};
-pub use turned::{Bar, NoShape, Straight, Turned};
+pub use turned::{Bar, Straight, Turned};
 
 /// The form in which metal is bought.
 #[derive(Clone, Debug, PartialEq)]

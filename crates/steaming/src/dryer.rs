@@ -280,7 +280,7 @@ impl Inside {
 }
 
 /// Reynolds number above which flow in a coil is wholly turbulent.
-const TURBULENT_FROM: f64 = 2.2e4;
+pub(crate) const TURBULENT_FROM: f64 = 2.2e4;
 
 /// Nusselt number inside: laminar to the critical Reynolds number, turbulent from 22 000, a
 /// straight line between them.

@@ -10,6 +10,7 @@ mod assumptions;
 mod band;
 pub mod dryer;
 pub mod engine;
+mod explain;
 mod fault;
 pub mod fire;
 pub mod firebox;
@@ -24,6 +25,7 @@ pub use assumptions::{ASSUMPTIONS, Entering, assumption};
 pub use band::{
     Band, Drawn, Draws, POINTS, Reads, Share, draws, first_order_shares, normal_quantile,
 };
+pub use explain::{Explained, Origins, explain};
 pub use fault::NotSettled;
 pub use inputs::{
     Bed, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire, Firebox,

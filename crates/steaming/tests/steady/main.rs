@@ -7,6 +7,7 @@ mod rl1;
 
 mod balances;
 mod behaviour;
+mod explaining;
 mod independent_rl1;
 mod spread;
 mod sweeping;

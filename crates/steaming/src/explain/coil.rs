@@ -1,0 +1,115 @@
+//! Lines of the coil in the smokebox, where the steam enters it.
+
+use formulas::balance::LENGTH_RATIO;
+use formulas::coil::{
+    CRITICAL_REYNOLDS, CROSSFLOW_NUSSELT, LAMINAR_FRICTION, LAMINAR_NUSSELT, TURBULENT_FRICTION,
+    TURBULENT_NUSSELT, critical_reynolds,
+};
+use formulas::heat::FILM_COEFFICIENT;
+use reckoning::quantity::{J_PER_KG, KELVIN, Length, M, ONE, W_PER_M_K, WATT};
+use reckoning::{Card, Ref, Refused};
+
+use super::Filing;
+use crate::dryer::{DryerState, TURBULENT_FROM};
+use crate::inputs::Dryer;
+
+impl Filing<'_> {
+    /// Files the coil and gives the line of the enthalpy that it adds.
+    pub(super) fn coil(&mut self, coil: &Dryer, state: &DryerState) -> Result<Ref, Refused> {
+        let names = ("d_i", "bore of the coil's tube");
+        let bore = self.given::<Length>("dryer.wall", names, &M, coil.bore_m);
+        let names = ("D", "mean diameter of the coil");
+        let turn = self.given::<Length>("dryer.coil", names, &M, coil.coil_m);
+        let names = ("d_o", "outside diameter of the coil's tube");
+        let outside = self.given::<Length>("dryer.outside", names, &M, coil.outside_m);
+        let names = ("L", "length of tube in the gas");
+        let length = self.given::<Length>("dryer.length", names, &M, coil.length_m);
+        let ratio = self.settle(&LENGTH_RATIO, &[bore, turn], state.ratio)?;
+        self.settle(&CRITICAL_REYNOLDS, &[ratio], critical_reynolds(state.ratio))?;
+        let steam = (
+            "saturated steam at the pressure of the boiler",
+            "the steam enters wet",
+        );
+        let re = self.marched(
+            ("Re", "Reynolds number inside"),
+            &ONE,
+            state.inside_reynolds,
+            &[bore],
+            steam,
+        );
+        let pr = self.marched(
+            ("Pr", "Prandtl number inside"),
+            &ONE,
+            state.inside_prandtl,
+            &[],
+            steam,
+        );
+        let nusselt = [&LAMINAR_NUSSELT, &TURBULENT_NUSSELT];
+        self.by_flow(nusselt, &[re, pr, ratio], state.inside_nusselt, state)?;
+        let friction = [&LAMINAR_FRICTION, &TURBULENT_FRICTION];
+        self.by_flow(friction, &[re, ratio], state.friction, state)?;
+        let film = (
+            "the film between gas and tube",
+            "at the mean of their temperatures",
+        );
+        let t = self.marched(
+            ("T_f", "temperature of the film"),
+            &KELVIN,
+            state.film_k,
+            &[],
+            film,
+        );
+        let re = self.marched(
+            ("Re", "Reynolds number outside"),
+            &ONE,
+            state.outside_reynolds,
+            &[t, outside],
+            film,
+        );
+        let pr = self.marched(
+            ("Pr", "Prandtl number outside"),
+            &ONE,
+            state.outside_prandtl,
+            &[t],
+            film,
+        );
+        let nu = self.settle(&CROSSFLOW_NUSSELT, &[re, pr], state.outside_nusselt)?;
+        let k = state.outside_w_m2_k * coil.outside_m / state.outside_nusselt;
+        let k = self.marched(("k", "conductivity of the film"), &W_PER_M_K, k, &[t], film);
+        let h = self.settle(&FILM_COEFFICIENT, &[nu, k, outside], state.outside_w_m2_k)?;
+        let march = (
+            "a march along the coil",
+            "the coil takes what the gas of the stirred smokebox gives",
+        );
+        let from = [h, bore, outside, length];
+        let names = ("Q_c", "heat taken up by the coil");
+        let heat = self.marched(names, &WATT, state.heat_w, &from, march);
+        let gain = self.state.exhaust.map_or(state.gain_j_kg, |e| {
+            e.supplied_j_kg - self.state.water.steam_j_kg
+        });
+        let names = ("dh", "enthalpy that the coil adds");
+        Ok(self.marched(names, &J_PER_KG, gain, &[heat], march))
+    }
+
+    /// The law that rules at this Reynolds number, or that the two are joined by a line.
+    fn by_flow(
+        &mut self,
+        [laminar, turbulent]: [&'static Card; 2],
+        from: &[Ref],
+        value: f64,
+        state: &DryerState,
+    ) -> Result<Ref, Refused> {
+        if state.inside_reynolds <= critical_reynolds(state.ratio) {
+            self.settle(laminar, from, value)
+        } else if state.inside_reynolds >= TURBULENT_FROM {
+            self.settle(turbulent, from, value)
+        } else {
+            let how = (
+                "laminar and turbulent flow",
+                "between the critical Reynolds number and 22 000 a straight line joins them",
+            );
+            let gives = &laminar.gives;
+            Ok(self.marched((gives.name, gives.meaning), gives.unit, value, from, how))
+        }
+    }
+}

@@ -1,0 +1,298 @@
+//! Lines of fuel, bed, firebox and tubes.
+
+use formulas::balance::{
+    AIR_FOR_FUEL, BED_AND_GRATE_LOSS, FLOW_FOR_FUEL, FLUX_ON_AREA, HEAT_CARRIED, HEAT_SET_FREE,
+    LENGTH_RATIO, LIFT_SHARE, TUBE_LOSS,
+};
+use formulas::fuel::{
+    CARBON_DIOXIDE_SHARE, FLUE_MASS, OXYGEN_SHARE, STOICHIOMETRIC_AIR, WATER_VAPOUR_SHARE,
+};
+use formulas::heat::{
+    FILM_COEFFICIENT, LOCAL_LOSS, MOMENTUM_CHANGE, NUSSELT_LAMINAR, NUSSELT_TURBULENT, PRANDTL,
+    RADIANT_HEAT, REYNOLDS, TUBE_FLUX,
+};
+use formulas::{bed, gas};
+use reckoning::quantity::{
+    Area, Density, J_PER_KG, KELVIN, KG_PER_M3, KG_PER_S, Length, M, M2, ONE, PA, Ratio,
+    SpecificEnergy, Temperature,
+};
+use reckoning::{Card, Ref, Refused};
+
+use super::Filing;
+use super::water::Water;
+use crate::tubes::Section;
+
+/// Lines of the fuel and of its gas.
+pub(super) struct Fuel {
+    pub air: Ref,
+    pub flue: Ref,
+    pub heating_value: Ref,
+    pub molar_mass: Ref,
+    /// Carbon dioxide, water vapour, oxygen.
+    pub shares: [Ref; 3],
+}
+
+/// Lines of bed and firebox.
+pub(super) struct FireLines {
+    pub fuel_burnt: Ref,
+    pub gas: Ref,
+    pub gas_k: Ref,
+    pub radiant: Ref,
+    pub bed_loss: Ref,
+    pub lift: Ref,
+}
+
+/// Lines of the tubes.
+pub(super) struct TubeLines {
+    pub smoke_k: Ref,
+    pub heat: Ref,
+    pub loss: Ref,
+}
+
+/// How the numbers of a march came about.
+const MARCH: (&str, &str) = (
+    "a march along the tube in slices",
+    "each slice is an exchanger at the wall's temperature, with the gas as it is at its middle",
+);
+
+impl Filing<'_> {
+    pub(super) fn fuel(&mut self) -> Result<Fuel, Refused> {
+        let fire = self.state.inputs.fire;
+        let x = fire.fuel;
+        let mut share = |symbol, meaning, value| {
+            self.given::<Ratio>("fire.fuel", (symbol, meaning), &ONE, value)
+        };
+        let c = share("C", "carbon, mass fraction as fired", x.carbon);
+        let h = share("H", "hydrogen, mass fraction as fired", x.hydrogen);
+        let o = share("O", "oxygen, mass fraction as fired", x.oxygen);
+        let n = share("N", "nitrogen, mass fraction as fired", x.nitrogen);
+        let s = share("S", "sulphur, mass fraction as fired", x.sulphur);
+        let names = ("A", "ash, mass fraction as fired");
+        let ash = self.given::<Ratio>("fire.ash", names, &ONE, x.ash);
+        let names = ("W", "water, mass fraction as fired");
+        let w = self.given::<Ratio>("fire.moisture", names, &ONE, x.water);
+        let names = ("lambda", "air ratio");
+        let lambda = self.given::<Ratio>("fire.air-ratio", names, &ONE, fire.air_ratio);
+        let need = self.working.worked(&STOICHIOMETRIC_AIR, &[c, h, o, s])?;
+        let burning = &self.state.burning;
+        let air = self.settle(&AIR_FOR_FUEL, &[lambda, need], burning.air_kg_kg)?;
+        let flue = self.settle(&FLUE_MASS, &[lambda, need, ash], burning.flue_kg_kg)?;
+        let from = [c, h, o, s, n, w, lambda];
+        let fractions = burning.gas.fractions();
+        let co2 = self.settle(&CARBON_DIOXIDE_SHARE, &from, fractions.co2)?;
+        let h2o = self.settle(&WATER_VAPOUR_SHARE, &from, fractions.h2o)?;
+        let o2 = self.settle(&OXYGEN_SHARE, &from, fractions.o2)?;
+        let shares = [co2, h2o, o2];
+        let names = ("H_u", "lower heating value as fired");
+        let heating_value = self.given::<SpecificEnergy>(
+            "fire.heating-value",
+            names,
+            &J_PER_KG,
+            fire.heating_value_j_kg,
+        );
+        Ok(Fuel {
+            air,
+            flue,
+            heating_value,
+            molar_mass: self.settle(&gas::MOLAR_MASS, &shares, burning.gas.molar_mass())?,
+            shares,
+        })
+    }
+
+    /// A property of the flue gas at a temperature.
+    pub(super) fn property(
+        &mut self,
+        card: &'static Card,
+        t: Ref,
+        fuel: &Fuel,
+        si: f64,
+    ) -> Result<Ref, Refused> {
+        let [co2, h2o, o2] = fuel.shares;
+        self.settle(card, &[t, co2, h2o, o2], si)
+    }
+
+    pub(super) fn fire(&mut self, fuel: &Fuel, water: &Water) -> Result<FireLines, Refused> {
+        let (pass, inputs) = (self.state.pass, self.state.inputs);
+        let left = format!("{:.1e} Pa left", pass.left_pa);
+        let balance = (
+            "draught of jets and hot column against the losses of bed, tubes and turns",
+            left.as_str(),
+        );
+        let names = ("m_f", "fuel burnt");
+        let fuel_burnt = self.root(names, &KG_PER_S, self.state.balance, balance);
+        let air = self.settle(&FLOW_FOR_FUEL, &[fuel.air, fuel_burnt], pass.air_kg_s)?;
+        let gas = self.settle(&FLOW_FOR_FUEL, &[fuel.flue, fuel_burnt], pass.gas_kg_s)?;
+        let (bed_loss, lift) = self.bed(fuel, water, (air, fuel_burnt))?;
+        let names = ("eta", "share of the heating value set free");
+        let burnt = self.given::<Ratio>("fire.burnt-share", names, &ONE, inputs.fire.burnt_share);
+        let names = ("h_a", "enthalpy of the air above 298.15 K");
+        let h_a = self.given::<SpecificEnergy>("site.air", names, &J_PER_KG, inputs.site.air_j_kg);
+        let from = [burnt, fuel_burnt, fuel.heating_value, air, h_a];
+        self.settle(&HEAT_SET_FREE, &from, pass.heat_w)?;
+        let left = format!("{:.1e} W left", pass.firebox.balance.residual);
+        let balance = (
+            "heat set free against what the gas carries on and what is radiated to the wall",
+            left.as_str(),
+        );
+        let names = ("T_g", "temperature of the gas in the stirred firebox");
+        let gas_k = self.root(names, &KELVIN, pass.firebox.balance, balance);
+        let names = ("A_e", "wetted wall that sees the fire");
+        let area = self.given::<Area>("boiler.firebox", names, &M2, inputs.firebox.area_m2);
+        let names = (
+            "eps_e",
+            "effective emissivity between the fire and that wall",
+        );
+        let field = "boiler.firebox.emissivity";
+        let eps = self.given::<Ratio>(field, names, &ONE, inputs.firebox.emissivity);
+        let from = [area, eps, gas_k, water.wall_k];
+        let radiant = self.settle(&RADIANT_HEAT, &from, pass.firebox.radiant_w)?;
+        Ok(FireLines {
+            fuel_burnt,
+            gas,
+            gas_k,
+            radiant,
+            bed_loss,
+            lift,
+        })
+    }
+
+    fn bed(
+        &mut self,
+        fuel: &Fuel,
+        water: &Water,
+        (air, fuel_burnt): (Ref, Ref),
+    ) -> Result<(Ref, Ref), Refused> {
+        let (bed, state) = (self.state.inputs.bed, self.state.pass.bed);
+        let names = ("A_g", "area of the grate");
+        let grate = self.given::<Area>("grate.diameter", names, &M2, bed.grate_m2);
+        let names = ("s", "share of the air that comes through the bed");
+        let share = self.state.inputs.fire.primary_share;
+        let primary = self.given::<Ratio>("fire.primary-share", names, &ONE, share);
+        let from = [primary, air, grate];
+        let flux = self.settle(&FLUX_ON_AREA, &from, state.flux_kg_m2_s)?;
+        let how = (
+            "the whole flow or a part of it",
+            "all the fuel burns on the grate",
+        );
+        let whole = self.marched(("s", "share of the fuel"), &ONE, 1.0, &[], how);
+        let from = [whole, fuel_burnt, grate];
+        self.settle(&FLUX_ON_AREA, &from, state.rate_kg_m2_s)?;
+        let names = ("T_b", "mean temperature of the gas in the bed");
+        let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
+        let from = [fuel.molar_mass, t, water.air.p];
+        let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
+        let mu = self.property(&gas::VISCOSITY, t, fuel, state.gas_pa_s)?;
+        let names = ("e", "voidage of the bed");
+        let e = self.given::<Ratio>("fire.voidage", names, &ONE, bed.packing.voidage);
+        let names = ("phi", "sphericity of the lumps");
+        let phi = self.given::<Ratio>("fire.shape", names, &ONE, bed.packing.sphericity);
+        let names = ("d", "size of the lumps");
+        let lump = self.given::<Length>("fire.lump", names, &M, bed.packing.lump_m);
+        let names = ("L", "depth of the bed");
+        let depth = self.given::<Length>("fire.depth", names, &M, bed.depth_m);
+        let from = [e, phi, lump, rho, mu, flux, depth];
+        let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
+        let loss = self.grate(bare)?;
+        let names = ("rho_p", "density of a lump");
+        let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
+        let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
+        let lift = self.settle(&LIFT_SHARE, &[bare, weight], state.lift)?;
+        Ok((loss, lift))
+    }
+
+    fn grate(&mut self, bare: Ref) -> Result<Ref, Refused> {
+        let (bed, state) = (self.state.inputs.bed, self.state.pass.bed);
+        let names = (
+            "k_g",
+            "loss of bed, grate and clean ash over that of the bare bed",
+        );
+        let grate = self.given::<Ratio>("grate.bed-factor", names, &ONE, bed.grate_factor);
+        let names = (
+            "k_a",
+            "loss with the ash that has built up over that when clean",
+        );
+        let ash = self.given::<Ratio>("ash.bed-factor", names, &ONE, bed.ash_factor);
+        self.settle(&BED_AND_GRATE_LOSS, &[grate, ash, bare], state.loss_pa)
+    }
+
+    pub(super) fn tubes(
+        &mut self,
+        fuel: &Fuel,
+        fire: &FireLines,
+        water: &Water,
+    ) -> Result<TubeLines, Refused> {
+        let (tubes, march) = (self.state.inputs.tubes, self.state.pass.tubes);
+        let names = ("n", "number of tubes");
+        let count = self.given::<Ratio>("boiler.tubes.count", names, &ONE, tubes.count);
+        let names = ("d", "bore of a tube");
+        let bore = self.given::<Length>("boiler.tubes.outside", names, &M, tubes.bore_m);
+        let names = ("L", "length of a tube");
+        let length = self.given::<Length>("boiler.tubes.length", names, &M, tubes.length_m);
+        let flux = self.settle(&TUBE_FLUX, &[fire.gas, count, bore], march.flux)?;
+        self.tube_inlet(fuel, fire.gas_k, (flux, bore, length))?;
+        let from = [fire.gas_k, water.wall_k, flux, bore, length];
+        let names = ("T_2", "temperature of the smoke behind the tubes");
+        let smoke_k = self.marched(names, &KELVIN, march.outlet.gas_k, &from, MARCH);
+        let enthalpy = |t| self.state.burning.gas.enthalpy(t);
+        let (h_1, h_2) = (enthalpy(march.inlet.gas_k), enthalpy(march.outlet.gas_k));
+        let h_1 = self.property(&gas::ENTHALPY, fire.gas_k, fuel, h_1)?;
+        let h_2 = self.property(&gas::ENTHALPY, smoke_k, fuel, h_2)?;
+        let heat = self.settle(&HEAT_CARRIED, &[fire.gas, h_1, h_2], march.heat_w)?;
+        let mut density = |t, si| {
+            let from = [fuel.molar_mass, t, water.air.p];
+            self.settle(&gas::DENSITY, &from, si)
+        };
+        let rho_1 = density(fire.gas_k, march.inlet.density)?;
+        let rho_2 = density(smoke_k, march.outlet.density)?;
+        let names = ("K_1", "velocity heads lost where the gas enters");
+        let k_1 = self.given::<Ratio>("boiler.tubes", names, &ONE, tubes.entrance_heads);
+        let names = ("K_2", "velocity heads lost where the gas leaves");
+        let k_2 = self.given::<Ratio>("boiler.tubes", names, &ONE, tubes.exit_heads);
+        let entrance = self.settle(&LOCAL_LOSS, &[k_1, flux, rho_1], march.entrance_pa)?;
+        let exit = self.settle(&LOCAL_LOSS, &[k_2, flux, rho_2], march.exit_pa)?;
+        let from = [flux, rho_1, rho_2];
+        let momentum = self.settle(&MOMENTUM_CHANGE, &from, march.momentum_pa)?;
+        let names = ("dp_f", "loss by friction");
+        let from = [flux, bore, length];
+        let friction = self.marched(names, &PA, march.friction_pa, &from, MARCH);
+        let from = [entrance, friction, exit, momentum];
+        let loss = self.settle(&TUBE_LOSS, &from, march.loss_pa())?;
+        Ok(TubeLines {
+            smoke_k,
+            heat,
+            loss,
+        })
+    }
+
+    /// The gas where it enters: from properties to the coefficient of convection.
+    fn tube_inlet(
+        &mut self,
+        fuel: &Fuel,
+        t: Ref,
+        (flux, bore, length): (Ref, Ref, Ref),
+    ) -> Result<(), Refused> {
+        let tubes = self.state.inputs.tubes;
+        let at: Section = self.state.pass.tubes.inlet;
+        let cp = self.property(&gas::SPECIFIC_HEAT, t, fuel, at.specific_heat)?;
+        let mu = self.property(&gas::VISCOSITY, t, fuel, at.viscosity)?;
+        let k = self.property(&gas::CONDUCTIVITY, t, fuel, at.conductivity)?;
+        let re = self.settle(&REYNOLDS, &[flux, bore, mu], at.reynolds)?;
+        let pr = self.settle(&PRANDTL, &[mu, cp, k], at.prandtl)?;
+        let slender = tubes.bore_m / tubes.length_m;
+        let d_l = self.settle(&LENGTH_RATIO, &[bore, length], slender)?;
+        let from = [re, pr, d_l];
+        let nu = if at.reynolds <= 2300.0 {
+            self.settle(&NUSSELT_LAMINAR, &from, at.nusselt)?
+        } else if at.reynolds >= 4000.0 {
+            self.settle(&NUSSELT_TURBULENT, &from, at.nusselt)?
+        } else {
+            let how = (
+                "laminar and turbulent flow",
+                "between Reynolds numbers of 2300 and 4000 a straight line joins them",
+            );
+            self.marched(("Nu", "mean Nusselt number"), &ONE, at.nusselt, &from, how)
+        };
+        self.settle(&FILM_COEFFICIENT, &[nu, k, bore], at.convection)?;
+        Ok(())
+    }
+}

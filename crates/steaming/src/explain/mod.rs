@@ -1,0 +1,240 @@
+//! Files the settled values of a state through the cards, with where each input came from.
+//!
+//! The cards are worked again beside the state; a test holds the two within 1e-12. What a march
+//! in slices gives is filed as such, for no one law gives it.
+
+mod coil;
+mod draught;
+mod engine;
+mod fire;
+mod water;
+
+use reckoning::quantity::{Quantity, Unit};
+use reckoning::working::{Choice, Root};
+use reckoning::{Card, Given, Known, Ref, Refused, Working};
+
+use formulas::balance::{
+    DEMAND, EFFICIENCY, EVAPORATION, LEAVING_SPEED, STEAMING_RATIO, USEFUL_HEAT,
+};
+use reckoning::quantity::{Area, J_PER_KG, KG_PER_S, M2, Power, SpecificEnergy, WATT};
+use reckoning::solve::Solved;
+
+use crate::state::FireState;
+
+/// Says where the value of a plan field came from.
+pub type Origins<'a> = &'a dyn Fn(&'static str) -> Given;
+
+/// The lines that a reader asks for first.
+#[derive(Clone, Copy, Debug)]
+pub struct Explained {
+    /// Fuel burnt.
+    pub fuel: Ref,
+    /// Temperature of the gas in the firebox.
+    pub gas_temperature: Ref,
+    /// Temperature of the smoke behind the tubes.
+    pub smoke_temperature: Ref,
+    /// Loss of the bare bed over its weight.
+    pub lift: Ref,
+    /// Draught lost before the chimney.
+    pub draught_lost: Ref,
+    /// Back pressure, where there is an engine.
+    pub back_pressure: Option<Ref>,
+    /// Steam made.
+    pub evaporation: Ref,
+    /// Steam asked for.
+    pub demand: Ref,
+    /// Steam made over steam asked for, where any is asked.
+    pub steaming_ratio: Option<Ref>,
+    /// Efficiency on the lower heating value.
+    pub efficiency: Ref,
+}
+
+/// Files a settled state.
+///
+/// # Errors
+/// [`Refused`] where a card cannot be worked on the settled values, which a settled state does
+/// not bring about.
+pub fn explain(
+    state: &FireState,
+    origins: Origins<'_>,
+    working: &mut Working,
+) -> Result<Explained, Refused> {
+    let mut filing = Filing {
+        working,
+        origins,
+        state,
+    };
+    let water = filing.water()?;
+    let engine = filing.engine(&water)?;
+    let blower = filing.blower(&water)?;
+    let fuel = filing.fuel()?;
+    let fire = filing.fire(&fuel, &water)?;
+    let tubes = filing.tubes(&fuel, &fire, &water)?;
+    let draught = filing.draught(&draught::Before {
+        water: &water,
+        engine: engine.as_ref(),
+        blower: blower.as_ref(),
+        fuel: &fuel,
+        fire: &fire,
+        tubes: &tubes,
+    })?;
+    let heat = (fire.radiant, tubes.heat);
+    let end = filing.result(&water, heat, (fire.fuel_burnt, fuel.heating_value))?;
+    let nothing = |f: &mut Filing<'_>, what| f.absent("m", what, &KG_PER_S);
+    let engine_steam = match &engine {
+        Some(e) => e.steam,
+        None => nothing(&mut filing, "steam taken by the engine"),
+    };
+    let blower_steam = match &blower {
+        Some(b) => b.steam,
+        None => nothing(&mut filing, "steam taken by the blower"),
+    };
+    let demand = filing.settle(&DEMAND, &[engine_steam, blower_steam], state.demand_kg_s)?;
+    let steaming_ratio = match state.steaming_ratio() {
+        Some(s) => Some(filing.settle(&STEAMING_RATIO, &[end.evaporation, demand], s)?),
+        None => None,
+    };
+    Ok(Explained {
+        fuel: fire.fuel_burnt,
+        gas_temperature: fire.gas_k,
+        smoke_temperature: tubes.smoke_k,
+        lift: fire.lift,
+        draught_lost: draught.lost,
+        back_pressure: engine.as_ref().map(|e| e.back),
+        evaporation: end.evaporation,
+        demand,
+        steaming_ratio,
+        efficiency: end.efficiency,
+    })
+}
+
+/// The lines of heat and steam at the end.
+struct End {
+    evaporation: Ref,
+    efficiency: Ref,
+}
+
+/// Files one state.
+struct Filing<'a> {
+    working: &'a mut Working,
+    origins: Origins<'a>,
+    state: &'a FireState,
+}
+
+impl Filing<'_> {
+    /// A value from outside, given in SI.
+    fn given<Q: Quantity>(
+        &mut self,
+        field: &'static str,
+        (symbol, meaning): (&str, &str),
+        unit: &'static Unit,
+        si: f64,
+    ) -> Ref {
+        let known = Known {
+            value: Q::from_si(si),
+            given: (self.origins)(field),
+        };
+        self.working.know(symbol, meaning, unit, &known)
+    }
+
+    /// A settled value in SI, worked again by its card.
+    fn settle(&mut self, card: &'static Card, from: &[Ref], si: f64) -> Result<Ref, Refused> {
+        self.working
+            .settled(card, from, card.gives.unit.from_si(si))
+    }
+
+    /// A value in SI that no single law gives.
+    fn marched(
+        &mut self,
+        (symbol, meaning): (&str, &str),
+        unit: &'static Unit,
+        si: f64,
+        from: &[Ref],
+        how: (&str, &str),
+    ) -> Ref {
+        self.working.chosen(Choice {
+            symbol,
+            meaning,
+            value: unit.from_si(si),
+            unit,
+            between: how.0,
+            reason: how.1,
+            from,
+            cite: None,
+        })
+    }
+
+    /// Nothing, where the plant has no such part.
+    fn absent(&mut self, symbol: &str, meaning: &str, unit: &'static Unit) -> Ref {
+        let how = (
+            "a part that may be there or not",
+            "the plant has none, or it is shut",
+        );
+        self.marched((symbol, meaning), unit, 0.0, &[], how)
+    }
+
+    /// A root, in SI.
+    fn root(
+        &mut self,
+        (symbol, meaning): (&str, &str),
+        unit: &'static Unit,
+        solved: Solved,
+        (balance, residual): (&str, &str),
+    ) -> Ref {
+        let solved = Solved {
+            x: unit.from_si(solved.x),
+            bracket: (
+                unit.from_si(solved.bracket.0),
+                unit.from_si(solved.bracket.1),
+            ),
+            ..solved
+        };
+        self.working.solved(Root {
+            symbol,
+            meaning,
+            unit,
+            balance,
+            solved,
+            residual,
+            from: &[],
+        })
+    }
+
+    fn result(
+        &mut self,
+        water: &water::Water,
+        (radiant, tubes): (Ref, Ref),
+        (fuel, value): (Ref, Ref),
+    ) -> Result<End, Refused> {
+        let state = self.state;
+        let boiler = &state.inputs.boiler;
+        let lost = self.given::<Power>(
+            "boiler.shell-loss",
+            ("Q_l", "heat lost by the outside"),
+            &WATT,
+            boiler.shell_loss_w,
+        );
+        let useful = self.settle(&USEFUL_HEAT, &[radiant, tubes, lost], state.useful_w)?;
+        let feed = self.given::<SpecificEnergy>(
+            "site.feed-water",
+            ("h_f", "enthalpy of the feed"),
+            &J_PER_KG,
+            state.inputs.site.feed_j_kg,
+        );
+        let from = [useful, water.steam_h, feed];
+        let evaporation = self.settle(&EVAPORATION, &from, state.evaporation_kg_s)?;
+        let efficiency = self.settle(&EFFICIENCY, &[useful, fuel, value], state.efficiency)?;
+        let surface = self.given::<Area>(
+            "boiler.water-level.working",
+            ("A", "water surface"),
+            &M2,
+            boiler.water_surface_m2,
+        );
+        let from = [evaporation, water.steam_density, surface];
+        self.settle(&LEAVING_SPEED, &from, state.leaving_m_s)?;
+        Ok(End {
+            evaporation,
+            efficiency,
+        })
+    }
+}

@@ -1,0 +1,111 @@
+//! The cards, worked again beside a settled state, agree with it.
+
+use crate::rl1::{bar, plant};
+use reckoning::working::Basis;
+use reckoning::{Given, Working};
+use steaming::{Blower, Dryer, ExhaustWater, Inputs, Leak, explain, fire};
+
+fn filed(inputs: &Inputs) -> Working {
+    let state = fire::settle(inputs, bar(4.0)).expect("a balance");
+    let mut working = Working::new();
+    let origins = |field: &'static str| match steaming::assumption(field) {
+        Some(entering) => Given::Assumed {
+            assumption: entering.assumption,
+        },
+        None => Given::Plan {
+            field: field.to_owned(),
+            typed: String::new(),
+        },
+    };
+    let lines = explain(&state, &origins, &mut working).expect("an explanation");
+    assert!(
+        (working.si(lines.evaporation) / state.evaporation_kg_s - 1.0).abs() < 1e-12,
+        "evaporation"
+    );
+    working
+}
+
+fn far(working: &Working) -> Vec<String> {
+    working
+        .lines()
+        .iter()
+        .filter_map(|line| match &line.basis {
+            Basis::Worked {
+                card,
+                settled: Some(s),
+                ..
+            } if (s - line.value).abs() > 1e-12 * line.value.abs() => {
+                Some(format!("{}: {} settled, {} worked", card.id, s, line.value))
+            }
+            _ => None,
+        })
+        .collect()
+}
+
+#[test]
+fn the_cards_agree_with_the_state_in_every_kind_of_plant() {
+    let mut plants = vec![("nozzle", plant(2.2))];
+    let mut with = |name, change: fn(&mut Inputs)| {
+        let mut inputs = plant(2.2);
+        change(&mut inputs);
+        plants.push((name, inputs));
+    };
+    with("free closing", |i| {
+        i.engine.iter_mut().for_each(|e| e.closing_pa = None);
+    });
+    with("blower", |i| i.blower = Some(jets()));
+    with("blower alone", |i| {
+        i.blower = Some(jets());
+        i.engine = None;
+    });
+    with("leak", |i| {
+        i.leak = Some(Leak {
+            area_m2: 1e-5,
+            coefficient: 0.6,
+        });
+    });
+    with("wet mixing", |i| i.exhaust_water = ExhaustWater::DriesInGas);
+    with("coil", |i| {
+        i.dryer = Some(Dryer {
+            bore_m: 2e-3,
+            outside_m: 3e-3,
+            length_m: 0.5,
+            coil_m: 0.04,
+            gas_area_m2: 8e-4,
+        });
+    });
+    for (name, inputs) in plants {
+        let working = filed(&inputs);
+        let far = far(&working);
+        assert!(far.is_empty(), "{name}:\n{}", far.join("\n"));
+        assert!(working.lines().len() > 60, "{name}");
+    }
+}
+
+fn jets() -> Blower {
+    Blower {
+        jets: 4.0,
+        bore_m: 0.4e-3,
+        coefficient: 0.85,
+        mixing: 0.45,
+    }
+}
+
+/// The plant of the calculation keeps every limit but one: the equation of one of the pure gases
+/// ends at 1000 K, and a fire is hotter.
+#[test]
+fn limits_are_evaluated_on_the_settled_state() {
+    let calm = filed(&plant(2.2));
+    let broken: Vec<String> = calm
+        .breaches()
+        .filter(|b| !(b.card.starts_with("gas.") && b.expr == "T" && b.high == Some(1000.0)))
+        .map(ToString::to_string)
+        .collect();
+    assert!(broken.is_empty(), "{broken:?}");
+    let fierce = filed(&plant(1.6));
+    assert!(
+        fierce
+            .breaches()
+            .any(|b| b.card == "draught.blast-back-pressure")
+    );
+}

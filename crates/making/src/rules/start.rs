@@ -1,0 +1,117 @@
+//! A drill has a start on a faced end.
+
+use plant::part::{End, Turned};
+use reckoning::formula::Cite;
+use reckoning::quantity::Length;
+use reckoning::{Rule, Verdict};
+
+use super::{Case, Seen, or_met};
+use crate::card::{Operation, Work};
+use crate::simulate::{Step, WITHIN_MM};
+
+/// The rule.
+pub(super) static RULE: Rule = Rule {
+    id: "making.start",
+    sentence: "A twist drill over 1 mm starts in a centre or a hole, on an end that is faced.",
+    remedy: "Face, then centre-drill, then drill.",
+    cite: Cite {
+        source: &formulas::sources::COMMON_PRACTICE,
+        place: "start of drilled holes; a drill without one wanders 0.01 to 0.02 mm in each millimetre",
+    },
+};
+
+/// Drills up to this size start themselves, mm.
+const STARTS_ITSELF_MM: f64 = 1.0;
+/// Wander of a drill without a start, least and most, per depth.
+const WANDER: (f64, f64) = (0.01, 0.02);
+/// Mouth of the centre over the drill that follows: wider than its chisel, narrower than its lips.
+pub(crate) const CENTRE_SHARE: f64 = 0.5;
+
+pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
+    let found = case
+        .run
+        .steps
+        .iter()
+        .filter_map(|s| seen(case, s))
+        .collect();
+    or_met(
+        found,
+        &RULE,
+        "each drill starts in a centre on a faced end",
+        case,
+    )
+}
+
+fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
+    let Work::Drill { end, drill, depth } = &step.operation.work else {
+        return None;
+    };
+    if drill.diameter.mm() <= STARTS_ITSELF_MM {
+        return None;
+    }
+    let reads = case.card.reads;
+    let what = step
+        .operation
+        .makes
+        .clone()
+        .unwrap_or_else(|| drill.name.clone());
+    if !started(&step.before, *end) {
+        let says = format!(
+            "row {} drills {} with no start: at {} deep it may lie {} to {} off the axis",
+            step.number,
+            drill.name,
+            reads.size(*depth),
+            reads.error(*depth * WANDER.0),
+            reads.error(*depth * WANDER.1)
+        );
+        let centre = Operation::on_the_way(Work::CentreDrill {
+            end: *end,
+            mouth: drill.diameter * CENTRE_SHARE,
+        });
+        return Some(
+            Seen::new(&RULE, Verdict::NotMet, what, says)
+                .blaming([step.place])
+                .blaming(centres(case, *end))
+                .missing(centre),
+        );
+    }
+    if step.proud.mm() > WITHIN_MM {
+        let says = format!(
+            "row {} drills into an end that is not faced: {} still stands proud",
+            step.number,
+            reads.size(step.proud)
+        );
+        let condition = format!(
+            "the end is flat within 0.1 mm before row {} and the depth allows for {}",
+            step.number,
+            reads.size(step.proud)
+        );
+        return Some(
+            Seen::new(&RULE, Verdict::MetOnCondition, what, says)
+                .blaming([step.place])
+                .on_condition(condition),
+        );
+    }
+    None
+}
+
+/// Rows that centre-drill this end: they may stand too late.
+fn centres<'a>(case: &'a Case<'_>, end: End) -> impl Iterator<Item = crate::card::Place> + 'a {
+    case.run
+        .steps
+        .iter()
+        .filter_map(move |s| match &s.operation.work {
+            Work::CentreDrill { end: e, .. } if *e == end => Some(s.place),
+            _ => None,
+        })
+}
+
+/// Whether there is a hollow on the axis of an end.
+fn started(shape: &Turned, end: End) -> bool {
+    let a_little = Length::from_mm(WITHIN_MM);
+    let at = match end {
+        End::Low => shape.span().from,
+        End::High => shape.span().to - a_little,
+    };
+    shape.inside_at(at).is_some_and(|d| d > a_little)
+}

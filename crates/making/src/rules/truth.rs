@@ -1,0 +1,191 @@
+//! Features that share an axis are cut in settings that keep it.
+
+use std::collections::BTreeMap;
+
+use formulas::cutting::{OFFSET_LIKELY, OFFSET_WORST, offset_likely, offset_worst};
+use reckoning::formula::Cite;
+use reckoning::quantity::{Length, MM};
+use reckoning::{Known, Rule, Verdict, Working};
+
+use super::{Case, Seen, at_worst_high, drawn, or_met};
+use crate::card::{Facing, Machine, Place, Work};
+
+/// The rule.
+pub(super) static RULE: Rule = Rule {
+    id: "making.truth",
+    sentence: "The likely offset of two features that share an axis is at most half their zone.",
+    remedy: "Cut both in one setting, or hold the piece truer in the later one.",
+    cite: Cite {
+        source: &formulas::sources::ISO_1101,
+        place: "coaxiality: half the zone is the offset allowed",
+    },
+};
+
+/// Where a feature of a group was cut.
+#[derive(Clone, Debug)]
+struct Cut {
+    feature: String,
+    zone: Length,
+    setting: usize,
+    place: Place,
+}
+
+pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
+    let found = groups(case)
+        .values()
+        .filter_map(|cuts| seen(case, cuts))
+        .collect();
+    or_met(
+        found,
+        &RULE,
+        "no two features are asked to share an axis",
+        case,
+    )
+}
+
+/// The cuts of each group in order of work.
+fn groups(case: &Case<'_>) -> BTreeMap<String, Vec<Cut>> {
+    let mut groups: BTreeMap<String, Vec<Cut>> = BTreeMap::new();
+    for (i, step) in case.run.steps.iter().enumerate() {
+        let Some(feature) = step
+            .cut
+            .as_ref()
+            .filter(|_| step.removed && step.operation.makes.is_some())
+        else {
+            continue;
+        };
+        let Some(coaxial) = &feature.coaxial else {
+            continue;
+        };
+        let setting = followed(case, i).unwrap_or(step.place.setting);
+        let cuts = groups.entry(coaxial.group.clone()).or_default();
+        cuts.push(Cut {
+            feature: feature.id.clone(),
+            zone: coaxial.zone,
+            setting,
+            place: step.place,
+        });
+    }
+    groups
+}
+
+/// A reamer or tap follows the hole before it: the setting in which that hole was made.
+fn followed(case: &Case<'_>, index: usize) -> Option<usize> {
+    let step = &case.run.steps[index];
+    if !matches!(step.operation.work, Work::Ream { .. } | Work::Tap { .. }) {
+        return None;
+    }
+    let span = step.cut.as_ref()?.form.span()?;
+    case.run.steps[..index]
+        .iter()
+        .rev()
+        .find(|s| {
+            matches!(s.operation.work, Work::Drill { .. } | Work::Bore(_))
+                && s.removed
+                && s.cut
+                    .as_ref()
+                    .and_then(|f| f.form.span())
+                    .is_some_and(|f| f.shared(span).is_some())
+        })
+        .map(|s| s.place.setting)
+}
+
+fn seen(case: &Case<'_>, cuts: &[Cut]) -> Option<Seen> {
+    let first = cuts.iter().min_by_key(|c| c.setting)?;
+    let last = cuts.iter().max_by_key(|c| c.setting)?;
+    let zone = cuts
+        .iter()
+        .map(|c| c.zone.mm())
+        .fold(f64::INFINITY, f64::min);
+    let (zone, reads) = (Length::from_mm(zone), case.card.reads);
+    if first.setting == last.setting {
+        if cuts.len() < 2 {
+            return None;
+        }
+        let names: Vec<&str> = cuts.iter().map(|c| c.feature.as_str()).collect();
+        let says = format!(
+            "{} are cut in one setting, {}",
+            names.join(", "),
+            first.setting + 1
+        );
+        return Some(Seen::new(&RULE, Verdict::Met, last.feature.clone(), says));
+    }
+    let (worst, likely, lines) = offsets(case, first, last, zone);
+    let allowed = zone / 2.0;
+    let (verdict, end) = if likely > allowed {
+        (Verdict::NotMet, "likely too much")
+    } else if worst > allowed {
+        (Verdict::MetOnCondition, "the worst is too much")
+    } else {
+        (Verdict::Met, "within it even at the worst")
+    };
+    let says = format!(
+        "{} (setting {}) and {} (setting {}) may lie {} apart at the worst and {} likely, the dial shows twice that; {} is allowed: {end}",
+        first.feature,
+        first.setting + 1,
+        last.feature,
+        last.setting + 1,
+        reads.error(worst),
+        reads.error(likely),
+        reads.error(allowed)
+    );
+    let rests = case.card.settings[first.setting + 1..=last.setting]
+        .iter()
+        .any(|s| s.holder.swing.is_assumed());
+    let verdict = if verdict == Verdict::Met && rests {
+        Verdict::MetOnCondition
+    } else {
+        verdict
+    };
+    let mut found = Seen::new(&RULE, verdict, last.feature.clone(), says)
+        .with(lines)
+        .blaming([last.place])
+        .blaming([first.place])
+        .else_cured_by(format!(
+            "set the piece true in setting {} until a dial on {} swings no more than {}",
+            last.setting + 1,
+            first.feature,
+            reads.error(zone)
+        ));
+    found.margin = Some(allowed / likely);
+    Some(match verdict {
+        Verdict::MetOnCondition => found.on_condition(format!(
+            "in setting {} a dial on {} swings at most {} before {} is cut",
+            last.setting + 1,
+            first.feature,
+            reads.error(zone),
+            last.feature
+        )),
+        _ => found,
+    })
+}
+
+/// Worst and likely offset between two settings, with the lines of the sum.
+fn offsets(case: &Case<'_>, first: &Cut, last: &Cut, zone: Length) -> (Length, Length, Working) {
+    let mut lines = Working::new();
+    let nought = drawn(case, &first.feature, Length::from_mm(0.0));
+    let (mut worst, mut likely) = (0.0, 0.0);
+    let mut worst_line = lines.know("e_0", "offset in the first setting", &MM, &nought);
+    let mut likely_line = worst_line;
+    lines.know("z", "zone asked", &MM, &drawn(case, &last.feature, zone));
+    let moves = case.card.settings[first.setting + 1..=last.setting]
+        .iter()
+        .filter(|s| s.machine == Machine::Lathe && s.facing != Facing::Side);
+    for setting in moves {
+        let swing = at_worst_high(&setting.holder.swing);
+        let known = Known {
+            value: swing,
+            given: setting.holder.swing.given.clone(),
+        };
+        let t = lines.know("T", "full dial swing of the holder", &MM, &known);
+        worst = offset_worst(worst, swing.mm());
+        likely = offset_likely(likely, swing.mm());
+        if let Ok(line) = lines.settled(&OFFSET_WORST, &[worst_line, t], worst) {
+            worst_line = line;
+        }
+        if let Ok(line) = lines.settled(&OFFSET_LIKELY, &[likely_line, t], likely) {
+            likely_line = line;
+        }
+    }
+    (Length::from_mm(worst), Length::from_mm(likely), lines)
+}

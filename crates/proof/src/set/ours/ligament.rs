@@ -91,7 +91,11 @@ fn file_efficiency(sum: &mut Sum, pair: &Pair<'_>) -> Result<Ref, Stop> {
     let b = sum.know("b", "spacing round the shell", &MM, &b);
     let d = length(pair.hole_mm, "larger hole");
     let d = sum.know("d", "larger hole", &MM, &d);
-    let j = sum.settled(&ligament::SLANT, &[a, b, d], pair.efficiency)?;
+    let j = if pair.around_mm > 0.0 {
+        sum.settled(&ligament::SLANT, &[a, b, d], pair.efficiency)?
+    } else {
+        sum.settled(&ligament::ROW, &[a, d], pair.efficiency)?
+    };
     Ok(sum.w.chosen(Choice {
         symbol: "E",
         meaning: "ligament efficiency",
@@ -148,7 +152,11 @@ fn measure<'a>(one: &'a Opening, other: &'a Opening, outside_mm: f64) -> Result<
         along_mm,
         around_mm,
         hole_mm,
-        efficiency: ligament::slant(along_mm, around_mm, hole_mm),
+        efficiency: if around_mm > 0.0 {
+            ligament::slant(along_mm, around_mm, hole_mm)
+        } else {
+            ligament::row(along_mm, hole_mm)
+        },
         weakest: [
             p.along.given.origin(),
             p.around.given.origin(),

@@ -11,9 +11,20 @@ pub(crate) const COLLAPSE_AT_TEST: f64 = 1.1;
 /// Factor on first yield at work.
 pub(crate) const YIELD_AT_WORK: f64 = 1.5;
 
+/// Which diameter stays when the wall changes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Held {
+    /// Outside, as of drawn tube.
+    Outside,
+    /// Inside, as of a rolled shell.
+    Bore,
+}
+
 /// A tube with pressure outside.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Tube {
+    /// Which diameter stays when the wall changes.
+    pub held: Held,
     /// Outside diameter, mm.
     pub d_o_mm: f64,
     /// Wall, mm.
@@ -118,6 +129,20 @@ struct Shared {
 }
 
 impl Tube {
+    /// The same tube with another wall.
+    #[must_use]
+    pub fn with_wall(self, wall_mm: f64) -> Self {
+        let d_o_mm = match self.held {
+            Held::Outside => self.d_o_mm,
+            Held::Bore => ring::outside(ring::bore(self.d_o_mm, self.wall_mm), wall_mm),
+        };
+        Self {
+            wall_mm,
+            d_o_mm,
+            ..self
+        }
+    }
+
     /// Works every limit.
     #[must_use]
     pub fn external(&self) -> External {

@@ -10,7 +10,7 @@ const WALL_BRACKET: (f64, f64) = (1e-4, 0.16);
 /// Greatest ovality in parts of the outside diameter for which the collapse curve holds.
 const MOST_OVALITY: f64 = 0.01;
 
-/// The least wall, mm, at which a tube of this outside diameter bears `p_mpa` by the limits that
+/// The least wall, mm, at which a tube of the diameter that is held bears `p_mpa` by the limits that
 /// count.
 ///
 /// # Errors
@@ -21,10 +21,7 @@ pub fn least_wall(tube: Tube, p_mpa: f64, of: Limits) -> Result<Solved, NotSolve
         low * tube.d_o_mm,
         high * tube.d_o_mm,
         ACCURACY_MM,
-        |wall_mm| {
-            let tube = Tube { wall_mm, ..tube };
-            tube.external().least(of).0 - p_mpa
-        },
+        |wall_mm| tube.with_wall(wall_mm).external().least(of).0 - p_mpa,
     )
 }
 

@@ -20,7 +20,7 @@ mod stress;
 mod sum;
 mod taken;
 
-pub use external::{Allowed, External, Governs, Limits, Tube};
+pub use external::{Allowed, External, Governs, Held, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{

@@ -28,6 +28,7 @@ pub static RULES: &[&Rule] = &[
     &PLATE_MARGIN,
     &PLATE_BETWEEN,
     &PLATE_LIGAMENT,
+    &PLATE_OPENING,
     &TUBE_PULL,
     &TUBE_BRAZE,
     &CODE_SHELL_WALL,
@@ -172,6 +173,14 @@ pub(crate) static PLATE_LIGAMENT: Rule = Rule {
         &COMMON_PRACTICE,
         "room for filler and heat between brazed tubes",
     ),
+};
+
+/// Opening in a plate.
+pub(crate) static PLATE_OPENING: Rule = Rule {
+    id: "ours.plate-opening",
+    sentence: "A plate with an opening that is not a tube is thicker by the root of two.",
+    remedy: "a thicker plate, or the opening elsewhere",
+    cite: cite(&ASME_VIII_1, "UG-39"),
 };
 
 /// Pull of the tubes.

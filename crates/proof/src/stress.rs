@@ -81,7 +81,7 @@ pub(crate) fn code(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop>
             "SB-62 castings, about 41 MPa to 200 °C",
             Origin::FromMemory,
         )),
-        Metal::PhosphorBronze | Metal::Brass => Err(Stop::NoStrength {
+        Metal::PhosphorBronze | Metal::Brass | Metal::Unlisted => Err(Stop::NoStrength {
             what: "design stress",
             metal: metal.words(),
             celsius: at.c(),
@@ -90,7 +90,8 @@ pub(crate) fn code(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop>
 }
 
 fn bronze(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop> {
-    if metal == Metal::Brass || at.c() > 200.0 {
+    let listed = matches!(metal, Metal::PhosphorBronze | Metal::Gunmetal);
+    if !listed || at.c() > 200.0 {
         return Err(Stop::NoStrength {
             what: "design stress",
             metal: metal.words(),

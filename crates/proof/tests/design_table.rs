@@ -2,7 +2,7 @@
 //! proof stress 45 and hot 35 MPa, ovality of 1 % of the diameter, E 110 000 MPa, ratio 0.34,
 //! design stress 26 MPa. Tolerances: half a unit of the last printed figure.
 
-use proof::Tube;
+use proof::{Held, Tube};
 
 /// Outside diameter, wall and length in mm.
 type Size = (f64, f64, f64);
@@ -20,6 +20,7 @@ const FLUES: [(Size, [f64; 5]); 8] = [
 
 fn tube((d_o_mm, wall_mm, l_mm): Size) -> Tube {
     Tube {
+        held: Held::Outside,
         d_o_mm,
         wall_mm,
         l_mm,

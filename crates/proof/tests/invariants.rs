@@ -195,7 +195,7 @@ const EMPTIED: &[Emptying] = &[
     ("plate temperature", |b| {
         b.plates[0].metal_temperature = None;
     }),
-    ("flue outside", |b| b.flues[0].outside = None),
+    ("flue diameter", |b| b.flues[0].diameter = None),
     ("flue wall", |b| b.flues[0].wall = None),
     ("flue wall tolerance", |b| loosen(&mut b.flues[0].wall)),
     ("flue length", |b| b.flues[0].length = None),

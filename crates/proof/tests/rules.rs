@@ -306,6 +306,18 @@ fn ours_plate_ligament_silent() {
 }
 
 #[test]
+fn ours_plate_opening_fires() {
+    // A margin of 22 mm asks 2.45 mm, and 3.46 mm where a bush pierces the plate.
+    let wide = with(|b| b.plates[0].margin = Some(length("plate.margin", 22.0)));
+    not_met(&proof_of(&wide), "ours.plate-opening");
+}
+
+#[test]
+fn ours_plate_opening_silent() {
+    silent("ours.plate-opening");
+}
+
+#[test]
 fn ours_tube_pull_fires() {
     let wide = with(|b| {
         b.plates[0].nest.pitch = Some(length("nest.pitch", 40.0));
@@ -336,7 +348,7 @@ fn ours_tube_braze_silent() {
 #[test]
 fn asme_viii_shell_wall_fires() {
     let blind = with(|b| {
-        b.shells[0].seam = Seam::Blind;
+        b.shells[0].seam = Seam::LapBlind;
         b.shells[0].wall = Some(exact("barrel.wall", 1.6));
     });
     not_met(&proof_of(&blind), "asme-viii.shell-wall");
@@ -374,7 +386,7 @@ fn asme_viii_opening_area_silent() {
 /// A tube that the external clause reaches.
 fn thick(b: &mut Boiler, d_o_mm: f64) {
     let mut flue = firebox();
-    flue.outside = Some(exact("firebox.outside", d_o_mm));
+    flue.diameter = Some(Diameter::Outside(exact("firebox.outside", d_o_mm)));
     flue.wall = Some(exact("firebox.wall", 5.0));
     b.flues = vec![flue];
 }

@@ -84,7 +84,7 @@ fn the_named_set_leads_and_else_the_one_that_asks_most_of_those_that_fit() {
         shells: vec![{
             let mut shell = barrel();
             shell.openings.clear();
-            shell.seam = Seam::Strapped;
+            shell.seam = Seam::ButtStrap;
             shell
         }],
         ..Boiler::default()

@@ -2,7 +2,7 @@
 
 mod sample;
 
-use proof::{Diameter, Metal, Seam, Tube, greatest_ovality, least_wall};
+use proof::{Diameter, Held, Metal, Seam, Tube, greatest_ovality, least_wall};
 use reckoning::finding::Verdict;
 use reckoning::quantity::{Gauge, Temperature};
 use reckoning::{Finding, Known};
@@ -60,7 +60,7 @@ fn worked_barrel_from_its_outside_diameter() {
 fn worked_strapped_seam() {
     let mut b = boiler();
     b.shells[0].diameter = Some(Diameter::Inside(exact("barrel.bore", 150.0)));
-    b.shells[0].seam = Seam::Strapped;
+    b.shells[0].seam = Seam::ButtStrap;
     let proof = proof_at(&b, 0.6);
     let found = first(&proof, "ours.shell-wall");
     close(line(found, "e"), 90.0 / (2.0 * 26.0 * 0.8 - 0.6), 1e-12);
@@ -133,6 +133,7 @@ fn worked_hole_in_a_flue() {
 #[test]
 fn independent_wall_and_ovality_turned_round() {
     let tube = |wall_mm: f64, delta_mm: f64| Tube {
+        held: Held::Outside,
         d_o_mm: 75.0,
         wall_mm,
         l_mm: 250.0,

@@ -15,6 +15,7 @@ pub static CARDS: &[&Card] = &[
     &SUPPORTED,
     &STRIP_SUPPORTED,
     &STRIP_CLAMPED,
+    &STRIP_WALL,
     &BETWEEN_TRIANGLE,
     &BETWEEN_SQUARE,
 ];
@@ -215,5 +216,37 @@ pub static BETWEEN_SQUARE: Card = Card {
     eval: |v| {
         let d = between_square(v[0], v[1]);
         positive(d, BETWEEN_SQUARE.id, ("p", v[0]), TOUCHING)
+    },
+};
+
+/// Thickness of a supported strip; see [`STRIP_WALL`].
+#[must_use]
+pub fn strip_wall(p_mpa: f64, m_mm: f64, sigma_mpa: f64) -> f64 {
+    m_mm * (0.75 * p_mpa / sigma_mpa).sqrt()
+}
+
+/// Least thickness of a long strip of plate, its edges free to turn.
+pub static STRIP_WALL: Card = Card {
+    id: "plate.strip-wall",
+    law: Law::Closed("t = m * sqrt(0.75 * P / sigma_b)"),
+    gives: symbol("t", &MM, "least plate of the strip"),
+    takes: &[
+        symbol("P", &MPA_GAUGE, "pressure, gauge"),
+        symbol("m", &MM, "width of the strip between supports"),
+        symbol("sigma_b", &MPA, "bending stress allowed"),
+    ],
+    limits: &[],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &DERIVED,
+        place: "supported beam under even load, solved for its depth",
+    },
+    eval: |v| {
+        positive(
+            strip_wall(v[0], v[1], v[2]),
+            STRIP_WALL.id,
+            ("P", v[0]),
+            "there must be a load",
+        )
     },
 };

@@ -9,7 +9,7 @@ use reckoning::quantity::{MM, MPA, MPA_GAUGE, ONE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&WALL, &PRESSURE, &OBLONG, &FIELD_PITCH, &LIGAMENT];
+pub static CARDS: &[&Card] = &[&WALL, &PRESSURE, &OBLONG, &FIELD_PITCH, &LIGAMENT, &PIERCED];
 
 const NO_PLATE: &str = "there must be a plate, a pitch and a stress";
 
@@ -179,6 +179,34 @@ pub static LIGAMENT: Card = Card {
             LIGAMENT.id,
             ("p", v[0]),
             "the holes run into each other",
+        )
+    },
+};
+
+/// Thickness of a plate with an opening; see [`PIERCED`].
+#[must_use]
+pub fn pierced(t_mm: f64) -> f64 {
+    2.0_f64.sqrt() * t_mm
+}
+
+/// Least thickness of a flat plate with an opening whose metal is not replaced: as with twice the constant of the plate without one.
+pub static PIERCED: Card = Card {
+    id: "plate.pierced-wall",
+    law: Law::Closed("t_p = sqrt(2) * t"),
+    gives: symbol("t_p", &MM, "least plate with an opening"),
+    takes: &[symbol("t", &MM, "least plate without an opening")],
+    limits: &[],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "UG-39, twice the constant C",
+    },
+    eval: |v| {
+        positive(
+            pierced(v[0]),
+            PIERCED.id,
+            ("t", v[0]),
+            "there must be a plate",
         )
     },
 };

@@ -15,9 +15,23 @@ pub enum Metal {
     Gunmetal,
     /// Any brass: refused for wetted brazed parts.
     Brass,
+    /// A metal for which no strength is known here, or none was named.
+    Unlisted,
 }
 
 impl Metal {
+    /// The metal of a standard's designation, or [`Metal::Unlisted`].
+    #[must_use]
+    pub fn named(designation: &str) -> Self {
+        match designation.trim() {
+            "CW024A" | "C12200" => Self::Copper,
+            "CW451K" | "CW452K" => Self::PhosphorBronze,
+            "CC491K" | "C83600" => Self::Gunmetal,
+            "CW614N" | "CW617N" | "CW508L" | "CW712R" => Self::Brass,
+            _ => Self::Unlisted,
+        }
+    }
+
     /// The metal in words.
     #[must_use]
     pub fn words(self) -> &'static str {
@@ -26,6 +40,7 @@ impl Metal {
             Self::PhosphorBronze => "phosphor bronze",
             Self::Gunmetal => "gunmetal",
             Self::Brass => "brass",
+            Self::Unlisted => "a metal that is not listed",
         }
     }
 }
@@ -44,10 +59,12 @@ pub enum Joint {
 pub enum Seam {
     /// Drawn tube.
     Seamless,
-    /// A butt with a brazed strap.
-    Strapped,
+    /// A brazed lap, filler seen on both sides.
+    LapSeenBothSides,
     /// A brazed lap that cannot be seen on both sides.
-    Blind,
+    LapBlind,
+    /// A butt with a brazed strap.
+    ButtStrap,
 }
 
 /// A diameter, as it is known.
@@ -134,8 +151,8 @@ pub struct Flue {
     pub id: String,
     /// Its metal.
     pub metal: Metal,
-    /// Outside diameter.
-    pub outside: Option<Dimension>,
+    /// Diameter.
+    pub diameter: Option<Diameter>,
     /// Wall.
     pub wall: Option<Dimension>,
     /// Length between the plates or rings that hold it round.
@@ -201,6 +218,8 @@ pub struct TubePlate {
     pub thickness: Option<Dimension>,
     /// Its tubes.
     pub nest: Nest,
+    /// Openings in it that are not tubes.
+    pub openings: Vec<Opening>,
     /// Widest strip of bare plate from an outer tube to the wall or the root of the flange.
     pub margin: Option<Known<Length>>,
     /// Greatest temperature of its metal at work.

@@ -10,10 +10,9 @@ use crate::remedy::next_stock;
 use crate::rules::{CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED};
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{SideLines, Wall, at_bad_end, bar, file_sides, need};
+use crate::taken::{SideLines, Wall, bar, file_sides, need};
 use formulas::vessel::{plate_stayed, ring, shell as law, viii_external};
 use reckoning::quantity::{MM, MPA, ONE, Ratio, Stress};
-use reckoning::size::Bad;
 use reckoning::{Finding, Origin, Ref, Seen};
 
 /// ASME VIII, Divisions 1 and 2.
@@ -26,7 +25,8 @@ pub static ASME_VIII: RuleSet = RuleSet {
                    code prints it",
     joints: Joints {
         both_sides: 1.0,
-        strapped: 0.5,
+        lap_along: 1.0,
+        strap_along: 0.5,
         blind: 0.5,
     },
     test: Test::ByStress,
@@ -152,17 +152,12 @@ fn flue_checks(flue: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
 
 fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, Stop> {
     let served = ASME_VIII.serve(sum, asked, &flue.id, flue.metal_temperature.as_ref())?;
-    let outside = need("the outside diameter", &flue.id, flue.outside.as_ref())?;
+    let diameter = need("the diameter", &flue.id, flue.diameter.as_ref())?;
     let wall = Wall::of(need("the wall", &flue.id, flue.wall.as_ref())?);
     let length = need("the length", &flue.id, flue.length.as_ref())?;
     ASME_VIII.keep_wall(sum, "tube", wall.mm(), ASME_VIII.scope.flue_mm);
-    let d_o = sum.know(
-        "D_o",
-        "outside diameter",
-        &MM,
-        &at_bad_end(outside, Bad::Large),
-    );
     let t = wall.file(sum, "t", "least wall")?;
+    let d_o = file_sides(sum, diameter, t)?.outside;
     let l = sum.know("L", "length between supports", &MM, length);
     let e = sum.know(
         "E",

@@ -30,8 +30,10 @@ pub fn find_set(key: &str) -> Option<&'static RuleSet> {
 pub struct Joints {
     /// Filler seen on both sides.
     pub both_sides: f64,
+    /// A lapped seam along a shell, filler seen on both sides.
+    pub lap_along: f64,
     /// A strapped seam along a shell.
-    pub strapped: f64,
+    pub strap_along: f64,
     /// A joint that cannot be seen on both sides.
     pub blind: f64,
 }
@@ -42,8 +44,9 @@ impl Joints {
     pub fn seam(&self, seam: Seam) -> f64 {
         match seam {
             Seam::Seamless => 1.0,
-            Seam::Strapped => self.strapped,
-            Seam::Blind => self.blind,
+            Seam::LapSeenBothSides => self.lap_along,
+            Seam::ButtStrap => self.strap_along,
+            Seam::LapBlind => self.blind,
         }
     }
 
@@ -160,8 +163,11 @@ impl RuleSet {
     /// Files a joint efficiency.
     pub(crate) fn file_joint(&self, sum: &mut Sum, symbol: &str, value: f64) -> Ref {
         let between = format!(
-            "{} seen on both sides, {} strapped, {} blind",
-            self.joints.both_sides, self.joints.strapped, self.joints.blind
+            "{} seen on both sides, {} lapped along, {} strapped along, {} blind",
+            self.joints.both_sides,
+            self.joints.lap_along,
+            self.joints.strap_along,
+            self.joints.blind
         );
         let known = chosen(
             Ratio::from_number(value),

@@ -134,6 +134,12 @@ pub fn plate() -> TubePlate {
             wall: Some(exact("tube.wall", 0.9)),
             joint: Joint::SeenBothSides,
         },
+        openings: vec![Opening {
+            id: "bush.gauge".into(),
+            hole: Some(exact("bush.gauge.hole", 12.0)),
+            bush: None,
+            place: None,
+        }],
         margin: Some(length("plate.margin", 15.0)),
         metal_temperature: celsius(165.0),
     }
@@ -143,7 +149,7 @@ pub fn firebox() -> Flue {
     Flue {
         id: "firebox".into(),
         metal: Metal::Copper,
-        outside: Some(exact("firebox.outside", 75.0)),
+        diameter: Some(Diameter::Outside(exact("firebox.outside", 75.0))),
         wall: Some(exact("firebox.wall", 2.5)),
         length: Some(length("firebox.length", 250.0)),
         ovality: Some(made("firebox.ovality", 0.5)),
@@ -162,7 +168,7 @@ pub fn tubes() -> Flue {
     Flue {
         id: "tubes".into(),
         metal: Metal::Copper,
-        outside: Some(exact("tube.outside", 10.0)),
+        diameter: Some(Diameter::Outside(exact("tube.outside", 10.0))),
         wall: Some(exact("tube.wall", 0.9)),
         length: Some(length("tube.length", 150.0)),
         ovality: Some(made("tube.ovality", 0.05)),

@@ -4,10 +4,10 @@ use super::shell::file_test_factor;
 use super::whole::{temperature, wetted};
 use super::{OURS, TEST_FACTOR, flue_opening};
 use crate::external::{
-    Allowed, COLLAPSE_AT_TEST, COLLAPSE_AT_WORK, External, Limits, Tube, YIELD_AT_WORK,
+    Allowed, COLLAPSE_AT_TEST, COLLAPSE_AT_WORK, External, Held, Limits, Tube, YIELD_AT_WORK,
 };
 use crate::external_solve::{greatest_ovality, least_wall};
-use crate::input::{Exposure, Flue};
+use crate::input::{Diameter, Exposure, Flue};
 use crate::metal::{OVALITY, chosen, lateral, modulus, proof_cold, proof_hot};
 use crate::remedy::next_stock;
 use crate::rules::FLUE_PRESSURE;
@@ -15,7 +15,7 @@ use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, bar, down, need, worse};
+use crate::taken::{Wall, at_bad_end, bar, down, file_sides, need, worse};
 use formulas::vessel::{allow, furnace, lower_bound, oval, ring, shell_buckling};
 use reckoning::assumption::Worse;
 use reckoning::quantity::{INCH, Length, MM, MPA, MPA_GAUGE, ONE, Quantity, Ratio};
@@ -68,8 +68,9 @@ pub(super) struct Lines {
 
 impl Lines {
     /// The numbers of the lines.
-    fn tube(&self, sum: &Sum) -> Tube {
+    fn tube(&self, sum: &Sum, held: Held) -> Tube {
         Tube {
+            held,
             d_o_mm: sum.value(self.d_o),
             wall_mm: sum.value(self.t),
             l_mm: sum.value(self.l),
@@ -87,18 +88,22 @@ impl Lines {
 /// Files what a tube brings.
 pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Taken, Stop> {
     let served = OURS.serve(sum, asked, &flue.id, flue.metal_temperature.as_ref())?;
-    let outside = need("the outside diameter", &flue.id, flue.outside.as_ref())?;
+    let diameter = need("the diameter", &flue.id, flue.diameter.as_ref())?;
     let wall = Wall::of(need("the wall", &flue.id, flue.wall.as_ref())?);
     let length = need("the length", &flue.id, flue.length.as_ref())?;
-    let outside = at_bad_end(outside, Bad::Large);
-    let d_o = sum.know("D_o", "outside diameter", &MM, &outside);
+    let t = wall.file(sum, "t", "least wall")?;
+    let d_o = file_sides(sum, diameter, t)?.outside;
     let (delta, ovality_open) = file_ovality(sum, flue, d_o)?;
     let hot = proof_hot(flue.metal, served.metal)?;
     let cold = proof_cold(flue.metal)?;
     let modulus = modulus(flue.metal)?;
+    let held = match diameter {
+        Diameter::Outside(_) => Held::Outside,
+        Diameter::Inside(_) => Held::Bore,
+    };
     let lines = Lines {
         d_o,
-        t: wall.file(sum, "t", "least wall")?,
+        t,
         l: sum.know("L", "length between supports", &MM, length),
         delta,
         e: sum.know("E", "modulus of elasticity, hot", &MPA, &modulus),
@@ -109,7 +114,7 @@ pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Take
     };
     Ok(Taken {
         served,
-        tube: lines.tube(sum),
+        tube: lines.tube(sum, held),
         wall,
         lines,
         ovality_open,

@@ -25,7 +25,8 @@ pub static OURS: RuleSet = RuleSet {
                    annealed copper at metal temperature",
     joints: Joints {
         both_sides: 1.0,
-        strapped: 0.8,
+        lap_along: 0.8,
+        strap_along: 0.8,
         blind: 0.5,
     },
     test: Test::Times(TEST_FACTOR),
@@ -45,6 +46,8 @@ pub static OURS: RuleSet = RuleSet {
          annealed copper, whose stress and strain part company as early, is treated the same.",
         "External pressure: first yield of an oval tube and the design stress are added to the \
          collapse curve, because small copper flues fail by yielding helped by ovality.",
+        "Openings in tube plates: no credit for a bush; the plate is to be as thick as with twice \
+         the constant of the code, whatever the opening's size.",
         "Water test: twice the working pressure once; half as much again at repeats.",
         "Flame-swept tubes: boiler codes ask about 1.7 times the margin of the vessel code; a \
          tube above their furnace form is marked tight.",

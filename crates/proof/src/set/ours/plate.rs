@@ -1,12 +1,12 @@
 //! A flat plate held by the tubes that pass through it.
 
 use super::shell::file_test_factor;
-use super::whole::temperature;
+use super::whole::{temperature, wetted};
 use super::{OURS, TEST_FACTOR, tube};
-use crate::input::{Field, Layout, TubePlate};
+use crate::input::{Field, Layout, Opening, TubePlate};
 use crate::metal::{chosen, lateral, proof_cold};
 use crate::remedy::next_stock;
-use crate::rules::{PLATE_BETWEEN, PLATE_LIGAMENT, PLATE_MARGIN, PLATE_STAYED};
+use crate::rules::{PLATE_BETWEEN, PLATE_LIGAMENT, PLATE_MARGIN, PLATE_OPENING, PLATE_STAYED};
 use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
@@ -25,7 +25,7 @@ const LEAST_LIGAMENT_MM: f64 = 2.5;
 
 /// Every check of a tube plate.
 pub(super) fn checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
-    vec![
+    let mut found = vec![
         temperature(&plate.id, plate.metal_temperature.as_ref()),
         stayed(plate, asked),
         margin(plate, asked),
@@ -33,7 +33,12 @@ pub(super) fn checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
         ligament(plate),
         tube::pull(plate, asked),
         tube::braze(plate, asked),
-    ]
+    ];
+    for opening in &plate.openings {
+        found.extend(wetted(opening));
+        found.push(pierced(plate, opening, asked));
+    }
+    found
 }
 
 /// A plate as a proof takes it.
@@ -160,6 +165,39 @@ fn margin(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
         sum.card(&plate_disc::STRIP_CLAMPED, &strip)?;
         let allowed = file_bending(sum, plate, &taken)?;
         Ok(bent(sum, plate, asked, &taken, (sigma, allowed)))
+    })
+}
+
+/// The plate round an opening that is not a tube, without credit for a bush.
+fn pierced(plate: &TubePlate, opening: &Opening, asked: &Asked<'_>) -> Finding {
+    check(OURS.head(&PLATE_OPENING, &opening.id), |sum| {
+        let taken = take(sum, plate, asked)?;
+        let pitch = file_pitch(sum, plate)?;
+        let c = file_stay_constant(sum);
+        let by_pitch = sum.card(&plate_stayed::WALL, &[pitch, taken.served.p, taken.f, c])?;
+        let m = need("the margin to the wall", &plate.id, plate.margin.as_ref())?;
+        let m = sum.know("m", "widest strip from tube to wall", &MM, m);
+        let allowed = file_bending(sum, plate, &taken)?;
+        let by_strip = sum.card(&plate_disc::STRIP_WALL, &[taken.served.p, m, allowed])?;
+        let whole = sum.w.chosen(Choice {
+            symbol: "t",
+            meaning: "least plate without an opening",
+            value: sum.value(by_pitch).max(sum.value(by_strip)),
+            unit: &MM,
+            between: "what the pitch and what the margin ask",
+            reason: "the greater",
+            from: &[by_pitch, by_strip],
+            cite: None,
+        });
+        let least = sum.card(&plate_stayed::PIERCED, &[whole])?;
+        let (has, least) = (taken.plate.mm(), sum.value(least));
+        taken.plate.hold(sum, "thickness", &plate.id, least);
+        let says = format!(
+            "plate {has:.2} mm, {least:.2} mm asked where {} pierces it",
+            opening.id
+        );
+        let remedy = next_stock("a plate", &asked.stock.sheets, least);
+        Ok(Outcome::compared(has, least, says, remedy))
     })
 }
 

@@ -4,7 +4,7 @@ use super::OURS;
 use crate::input::{Boiler, Metal, Opening};
 use crate::rules::{METAL_TEMPERATURE, STEAM_RATING, WETTED_METAL};
 use crate::set::Asked;
-use crate::sum::{Answer, Outcome, check};
+use crate::sum::{Answer, Outcome, Stop, check};
 use crate::taken::need;
 use reckoning::quantity::{BAR_GAUGE, CELSIUS, Temperature};
 use reckoning::{Finding, Known};
@@ -55,10 +55,15 @@ pub(super) fn temperature(part: &str, metal: Option<&Known<Temperature>>) -> Fin
 pub(super) fn wetted(opening: &Opening) -> Option<Finding> {
     let bush = opening.bush.as_ref()?;
     Some(check(OURS.head(&WETTED_METAL, &opening.id), |_| {
-        let answer = if bush.metal == Metal::Brass {
-            Answer::Fails
-        } else {
-            Answer::Holds
+        let answer = match bush.metal {
+            Metal::Copper | Metal::PhosphorBronze | Metal::Gunmetal => Answer::Holds,
+            Metal::Brass => Answer::Fails,
+            Metal::Unlisted => {
+                return Err(Stop::Missing {
+                    what: "a listed metal",
+                    part: opening.id.clone(),
+                });
+            }
         };
         let says = format!("bush of {}", bush.metal.words());
         Ok(Outcome::plain(answer, says, WETTED_METAL.remedy.to_owned()))

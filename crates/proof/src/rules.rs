@@ -35,6 +35,7 @@ pub static RULES: &[&Rule] = &[
     &CODE_OPENING_AREA,
     &CODE_EXTERNAL,
     &CODE_STAYED,
+    &CODE_ELSEWHERE,
 ];
 
 /// Brazed joints in steam.
@@ -229,4 +230,12 @@ pub(crate) static CODE_STAYED: Rule = Rule {
     sentence: "A stayed plate is thick enough for the greatest pitch.",
     remedy: "a thicker plate, or a smaller pitch",
     cite: cite(&ASME_VIII_1, "UG-47"),
+};
+
+/// Openings that the code is not worked for.
+pub(crate) static CODE_ELSEWHERE: Rule = Rule {
+    id: "asme-viii.opening-elsewhere",
+    sentence: "Openings in stayed plates and in tubes with pressure outside are not left unjudged.",
+    remedy: "judge the opening by another rule set",
+    cite: cite(&ASME_VIII_1, "UG-37(d), UG-39"),
 };

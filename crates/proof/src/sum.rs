@@ -36,6 +36,12 @@ pub enum Stop {
         /// Its temperature.
         celsius: f64,
     },
+    /// The set has no working for this here.
+    #[error("{what} is not worked by this rule set here")]
+    NotWorked {
+        /// What is not worked.
+        what: &'static str,
+    },
     /// A formula could not be worked.
     #[error(transparent)]
     Refused(#[from] Refused),
@@ -196,7 +202,7 @@ impl Sum {
     fn stopped(self, head: Head, stop: &Stop) -> Finding {
         let remedy = match stop {
             Stop::Missing { what, part } => format!("give {what} of {part}"),
-            Stop::NoStrength { .. } => ANOTHER_SET.to_owned(),
+            Stop::NoStrength { .. } | Stop::NotWorked { .. } => ANOTHER_SET.to_owned(),
             Stop::Refused(_) | Stop::NotSolved(_) => head.rule.remedy.to_owned(),
         };
         Finding {

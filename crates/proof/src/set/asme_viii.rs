@@ -7,7 +7,9 @@ use crate::input::{Boiler, Diameter, Flue, Opening, Shell, TubePlate};
 use crate::metal::{chosen, modulus};
 use crate::opening::{Round, Side, replace};
 use crate::remedy::next_stock;
-use crate::rules::{CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED};
+use crate::rules::{
+    CODE_ELSEWHERE, CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED,
+};
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
 use crate::taken::{SideLines, Wall, bar, file_sides, need};
@@ -145,9 +147,18 @@ fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding 
 }
 
 fn flue_checks(flue: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
-    vec![check(ASME_VIII.head(&CODE_EXTERNAL, &flue.id), |sum| {
-        external(sum, flue, asked)
-    })]
+    let head = ASME_VIII.head(&CODE_EXTERNAL, &flue.id);
+    let mut found = vec![check(head, |sum| external(sum, flue, asked))];
+    let what = "an opening in a tube with pressure outside";
+    found.extend(flue.openings.iter().map(|o| elsewhere(o, what)));
+    found
+}
+
+/// An opening that this set is not worked for: said, and not passed over.
+fn elsewhere(opening: &Opening, what: &'static str) -> Finding {
+    check(ASME_VIII.head(&CODE_ELSEWHERE, &opening.id), |_| {
+        Err(Stop::NotWorked { what })
+    })
 }
 
 fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, Stop> {
@@ -196,7 +207,14 @@ fn closed_form(sum: &mut Sum, [d_o, t, l, e, s_y]: [Ref; 5]) -> Result<Ref, Stop
 }
 
 fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
-    vec![check(ASME_VIII.head(&CODE_STAYED, &plate.id), |sum| {
+    let mut found = vec![stayed(plate, asked)];
+    let what = "an opening in a stayed plate";
+    found.extend(plate.openings.iter().map(|o| elsewhere(o, what)));
+    found
+}
+
+fn stayed(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
+    check(ASME_VIII.head(&CODE_STAYED, &plate.id), |sum| {
         let metal = plate.metal_temperature.as_ref();
         let served = ASME_VIII.serve(sum, asked, &plate.id, metal)?;
         let has = Wall::of(need("the thickness", &plate.id, plate.thickness.as_ref())?);
@@ -217,5 +235,5 @@ fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
         let says = format!("plate {t:.2} mm, {least:.2} mm asked by the pitch");
         let remedy = next_stock("a plate", &asked.stock.sheets, least);
         Ok(Outcome::compared(t, least, says, remedy))
-    })]
+    })
 }

@@ -1,0 +1,67 @@
+//! The greatest evaporation that a safety valve must pass: the stronger of blast and blower.
+
+use formulas::steam::Saturated;
+use reckoning::quantity::{KG_PER_H, MassFlow, Quantity, show};
+use reckoning::{Given, Known, Origin};
+use steaming::{Blower, Entering, FireState, Inputs};
+
+/// Rise of pressure over the set pressure at which a valve must pass everything, as a share of
+/// the set pressure (the tenth of the clubs' accumulation test).
+const ACCUMULATION: f64 = 0.10;
+
+/// The greatest evaporation of a fire with its feed shut, at the pressure that the valve may
+/// reach.
+///
+/// The fire is settled once with the engine's blast and once with the blower alone, each at the
+/// 90 % point of its band, and its heat evaporates water that is already boiling. `None` where
+/// neither has a balance.
+#[must_use]
+pub fn greatest_evaporation(
+    inputs: &Inputs,
+    blower: Option<Blower>,
+    assumed: &[&'static Entering],
+    valve_pa: f64,
+) -> Option<Known<MassFlow>> {
+    let reached = valve_pa * (1.0 + ACCUMULATION);
+    let latent = Saturated::at_pressure(reached + inputs.site.atmosphere_pa)
+        .ok()?
+        .h_lg();
+    let evaporation = |inputs: &Inputs| {
+        let draws = steaming::draws(inputs, reached, assumed).ok()?;
+        let band = draws.band(|state: &FireState| Some(state.useful_w)).ok()?;
+        Some(band.high / latent)
+    };
+    let by_blast = evaporation(inputs);
+    let by_blower = blower.and_then(|jets| {
+        evaporation(&Inputs {
+            engine: None,
+            blower: Some(jets),
+            ..*inputs
+        })
+    });
+    let greatest = by_blast
+        .into_iter()
+        .chain(by_blower)
+        .max_by(f64::total_cmp)?;
+    let words = |flow: Option<f64>| {
+        flow.map_or("none".to_owned(), |kg_s| show::quantity(kg_s, &KG_PER_H, 3))
+    };
+    Some(Known {
+        value: MassFlow::from_si(greatest),
+        given: Given::Chosen {
+            between: format!(
+                "by the blast {}, by the blower {}",
+                words(by_blast),
+                words(by_blower)
+            ),
+            reason: "the stronger fire at the 90 % point of its band, feed shut, a tenth over \
+                     the set pressure"
+                .to_owned(),
+            weakest: if assumed.is_empty() {
+                Origin::FromMemory
+            } else {
+                Origin::Assumed
+            },
+        },
+    })
+}

@@ -1,0 +1,135 @@
+//! The door from a plan to the steady loop.
+//!
+//! Everything that the loop needs is taken here, with its origin. A field that is empty is taken
+//! from the assumption of the same name; where there is none it is a gap, and the loop is not run.
+
+mod greatest;
+mod parts;
+mod taken;
+
+pub use greatest::greatest_evaporation;
+pub use taken::{Taken, TakenNumber};
+
+use formulas::steam;
+use plan::Plan;
+use reckoning::quantity::{Absolute, Quantity};
+use reckoning::{Given, Origin, Refused, Working};
+use steaming::{Blower, ExhaustWater, Inputs, Site};
+
+/// What the fire must know of the plant's geometry, in SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Geometry {
+    /// Fire tubes in the plates.
+    pub tubes: f64,
+    /// Length of a tube between its ends, m.
+    pub tube_length_m: f64,
+    /// Wetted side and crown of the firebox, m².
+    pub firebox_m2: f64,
+    /// Water surface at the working level, m².
+    pub water_surface_m2: f64,
+    /// Inside diameter of the smokebox, m.
+    pub smokebox_m: f64,
+}
+
+/// The inputs of the loop and what was taken to make them.
+#[derive(Clone, Debug)]
+pub struct Door {
+    /// The inputs; `None` where something is wanted that the plan does not give.
+    pub inputs: Option<Inputs>,
+    /// The blower with its valve open. The loop itself runs with it shut.
+    pub blower: Option<Blower>,
+    /// What was taken, assumed and missed.
+    pub taken: Taken,
+}
+
+/// Takes the inputs of the steady loop from a plan and the geometry of its plant.
+#[must_use]
+pub fn door(plan: &Plan, geometry: Option<&Geometry>) -> Door {
+    let mut taken = Taken::default();
+    let inputs = inputs(plan, geometry, &mut taken);
+    let blower = parts::blower(plan, &mut taken);
+    let whole = taken.gaps.is_empty();
+    Door {
+        inputs: inputs.filter(|_| whole),
+        blower,
+        taken,
+    }
+}
+
+fn inputs(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Inputs> {
+    // Every part is taken before the first `?`, so that all gaps are named at once.
+    let site = site(plan, taken);
+    let engine = parts::engine(plan, taken);
+    let fire = parts::fire(plan, taken);
+    let bed = parts::bed(plan, taken);
+    let boiler = parts::boiler(plan, geometry, taken);
+    let firebox = parts::firebox(plan, geometry, taken);
+    let tubes = parts::tubes(plan, geometry, taken);
+    let chimney = parts::chimney(plan, taken);
+    let blast = parts::blast(plan, taken);
+    let dryer = parts::dryer(plan, geometry, taken);
+    let leak = parts::leak(plan, taken);
+    let extra_loss_pa = taken.number(&plan.smokebox.loss);
+    Some(Inputs {
+        site: site?,
+        boiler: boiler?,
+        engine,
+        fire: fire?,
+        bed: bed?,
+        firebox: firebox?,
+        tubes: tubes?,
+        chimney: chimney?,
+        blast,
+        exhaust_water: ExhaustWater::TakenOut,
+        blower: None,
+        dryer,
+        leak,
+        extra_loss_pa: extra_loss_pa?,
+    })
+}
+
+fn site(plan: &Plan, taken: &mut Taken) -> Option<Site> {
+    let atmosphere = taken.number(&plan.site.atmosphere);
+    let air = taken.number(&plan.site.air);
+    let feed = taken.number(&plan.site.feed_water);
+    let (atmosphere_pa, air_k, feed_k) = (atmosphere?, air?, feed?);
+    Some(Site {
+        atmosphere_pa,
+        air_k,
+        air_j_kg: air_enthalpy(air_k),
+        feed_j_kg: steam::at_pt(atmosphere_pa, feed_k).ok()?.h,
+    })
+}
+
+/// Enthalpy of dry air above 298.15 K, J/kg, from the same gas laws as the flue gas.
+fn air_enthalpy(air_k: f64) -> f64 {
+    formulas::gas::FlueGas::new(&formulas::gas::MoleFractions::DRY_AIR).enthalpy(air_k)
+}
+
+/// The pressure of the air where the plan names one, else the standard atmosphere.
+#[must_use]
+pub fn atmosphere(plan: &Plan) -> Absolute {
+    plan.site
+        .atmosphere
+        .value()
+        .unwrap_or_else(|| Absolute::from_si(Absolute::standard_atmosphere().si()))
+}
+
+/// Files a settled state with the origins that were taken at the door.
+///
+/// # Errors
+/// [`Refused`] where a card cannot be worked on the settled values.
+pub fn explain(
+    state: &steaming::FireState,
+    taken: &Taken,
+    working: &mut Working,
+) -> Result<steaming::Explained, Refused> {
+    let origins = |field: &'static str| {
+        taken.given(field).unwrap_or_else(|| Given::Chosen {
+            between: "the sizes of the plan".to_owned(),
+            reason: "it follows from the geometry of the parts".to_owned(),
+            weakest: Origin::Read,
+        })
+    };
+    steaming::explain(state, &origins, working)
+}

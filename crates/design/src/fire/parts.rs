@@ -1,0 +1,276 @@
+//! Each part of the plan as the steady loop wants it.
+
+use formulas::bed::Packing;
+use formulas::fuel::{higher_heating_value, lower_heating_value, solid_fuel};
+use plan::Plan;
+use plan::section::{Acting, DryerPlace, Fuel};
+use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
+use std::f64::consts::{FRAC_PI_4, PI};
+use steaming::{Bed, Blast, Blower, Boiler, Chimney, Dryer, Engine, Fire, Firebox, Leak, Tubes};
+
+use super::{Geometry, Taken};
+
+/// The engine; `None` where the plan has none or a number is wanted.
+pub(crate) fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
+    let e = &plan.engine;
+    let cylinders = count(taken, e.cylinders.path(), e.cylinders.value());
+    let sides = match e.acting.value() {
+        Some(Acting::Single) => Some(1.0),
+        Some(Acting::Double) => Some(2.0),
+        None => {
+            taken.gaps.push(e.acting.path().to_owned());
+            None
+        }
+    };
+    let bore = taken.size(&e.bore);
+    let stroke = taken.size(&e.stroke);
+    let speed = taken.wanted(&e.speed);
+    let cut_off = taken.wanted(&e.cut_off);
+    let clearance = taken.number(&e.clearance);
+    let compression = taken.number(&e.compression);
+    let chest_share = taken.number(&e.chest_pressure);
+    let diagram_factor = taken.number(&e.diagram_factor);
+    let missing = taken.number(&e.missing);
+    let exhaust_dryness = taken.number(&e.exhaust_dryness);
+    let closing_pa = e.exhaust_pressure_at_compression.value().map(Quantity::si);
+    // The rod takes its section from one side of a double-acting piston: the mean of both ends
+    // is what a stroke sweeps.
+    let rod = e.rod.likely().map_or(0.0, |rod| rod.value.si());
+    let bore = bore?;
+    let swept = match e.acting.value()? {
+        Acting::Single => bore * bore,
+        Acting::Double => bore * bore - 0.5 * rod * rod,
+    };
+    Some(Engine {
+        stroke_volume_m3: FRAC_PI_4 * swept * stroke?,
+        strokes_per_s: cylinders? * sides? * speed?,
+        cut_off: cut_off?,
+        clearance: clearance?,
+        compression: compression?,
+        chest_share: chest_share?,
+        diagram_factor: diagram_factor?,
+        missing: missing?,
+        exhaust_dryness: exhaust_dryness?,
+        closing_pa,
+    })
+}
+
+fn count(taken: &mut Taken, path: &str, value: Option<u32>) -> Option<f64> {
+    if value.is_none() {
+        taken.gaps.push(path.to_owned());
+    }
+    value.map(f64::from)
+}
+
+/// Fuel and how it burns.
+pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
+    let f = &plan.fire;
+    let air_ratio = taken.number(&f.air_ratio);
+    let burnt_share = taken.number(&f.burnt_share);
+    let name = match f.fuel.value() {
+        Some(Fuel::Anthracite) => "anthracite",
+        Some(Fuel::SteamCoal) => "steam coal",
+        None => {
+            taken.gaps.push(f.fuel.path().to_owned());
+            return None;
+        }
+    };
+    let as_sold = solid_fuel(name).ok()?.composition;
+    let water = f.moisture.value().map_or(as_sold.water, Quantity::si);
+    let ash = f.ash.value().map_or(as_sold.ash, Quantity::si);
+    let fuel = as_sold.with_water_and_ash(water, ash);
+    let worked = lower_heating_value(higher_heating_value(&fuel), fuel.hydrogen, fuel.water);
+    let heating_value_j_kg = f
+        .heating_value
+        .value()
+        .map_or_else(|| MJ_PER_KG.to_si(worked), Quantity::si);
+    Some(Fire {
+        fuel,
+        heating_value_j_kg,
+        air_ratio: air_ratio?,
+        primary_share: 1.0,
+        burnt_share: burnt_share?,
+    })
+}
+
+/// The bed on the grate.
+pub(crate) fn bed(plan: &Plan, taken: &mut Taken) -> Option<Bed> {
+    let grate = taken.size(&plan.grate.diameter);
+    let lump = taken.wanted(&plan.fire.lump);
+    let depth = taken.wanted(&plan.fire.depth);
+    let voidage = taken.number(&plan.fire.voidage);
+    let sphericity = taken.number(&plan.fire.shape);
+    let gas_k = taken.number(&plan.fire.bed_temperature);
+    let lump_kg_m3 = taken.number(&plan.fire.lump_density);
+    let grate_factor = taken.number(&plan.grate.bed_factor);
+    let ash_factor = taken.number(&plan.ash.bed_factor);
+    let grate = grate?;
+    Some(Bed {
+        grate_m2: FRAC_PI_4 * grate * grate,
+        packing: Packing {
+            voidage: voidage?,
+            sphericity: sphericity?,
+            lump_m: lump?,
+        },
+        depth_m: depth?,
+        lump_kg_m3: lump_kg_m3?,
+        gas_k: gas_k?,
+        grate_factor: grate_factor?,
+        ash_factor: ash_factor?,
+    })
+}
+
+/// The boiler as a vessel of steam.
+pub(crate) fn boiler(
+    plan: &Plan,
+    geometry: Option<&Geometry>,
+    taken: &mut Taken,
+) -> Option<Boiler> {
+    let dryness = taken.number(&plan.boiler.dryness);
+    let wall_rise_k = taken.number(&plan.boiler.wall_rise);
+    let shell_loss_w = taken.number(&plan.boiler.shell_loss);
+    Some(Boiler {
+        dryness: dryness?,
+        wall_rise_k: wall_rise_k?,
+        shell_loss_w: shell_loss_w?,
+        water_surface_m2: geometry?.water_surface_m2,
+    })
+}
+
+/// The wetted box round the fire.
+pub(crate) fn firebox(
+    plan: &Plan,
+    geometry: Option<&Geometry>,
+    taken: &mut Taken,
+) -> Option<Firebox> {
+    let emissivity = taken.number(&plan.boiler.firebox.emissivity);
+    Some(Firebox {
+        area_m2: geometry?.firebox_m2,
+        emissivity: emissivity?,
+    })
+}
+
+/// Fire tubes.
+pub(crate) fn tubes(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Tubes> {
+    let t = &plan.boiler.tubes;
+    let outside = taken.size(&t.outside);
+    let wall = taken.size(&t.wall);
+    let wall_emissivity = taken.number(&t.emissivity);
+    let geometry = geometry?;
+    Some(Tubes {
+        bore_m: outside? - 2.0 * wall?,
+        length_m: geometry.tube_length_m,
+        count: geometry.tubes,
+        wall_emissivity: wall_emissivity?,
+        entrance_heads: ENTRANCE_HEADS,
+        exit_heads: EXIT_HEADS,
+    })
+}
+
+/// Loss of a sharp-edged entrance and of an exit into a large space, in velocity heads
+/// (textbooks of fluid flow, from memory).
+const ENTRANCE_HEADS: f64 = 0.5;
+const EXIT_HEADS: f64 = 1.0;
+
+/// The chimney with its bell and choke.
+pub(crate) fn chimney(plan: &Plan, taken: &mut Taken) -> Option<Chimney> {
+    let c = &plan.chimney;
+    let choke = taken.size(&c.choke);
+    let height = taken.size(&c.height);
+    let parallel = c.parallel.likely().or_else(|| c.height.likely());
+    let parallel = taken.keep::<Length>(c.parallel.path(), parallel);
+    let top = c.top.likely().or_else(|| c.choke.likely());
+    let top = taken.keep::<Length>(c.top.path(), top);
+    let inlet_heads = taken.number(&c.inlet_loss);
+    let friction_heads = taken.number(&c.friction);
+    let momentum_factor = taken.number(&c.momentum_factor);
+    let diffuser_share = taken.number(&c.diffuser_efficiency);
+    Some(Chimney {
+        height_m: height?,
+        choke_m: choke?,
+        top_m: top?,
+        parallel_m: parallel?,
+        inlet_heads: inlet_heads?,
+        friction_heads: friction_heads?,
+        diffuser_share: diffuser_share?,
+        momentum_factor: momentum_factor?,
+    })
+}
+
+/// The exhaust nozzle; `None` where the plan names none.
+pub(crate) fn blast(plan: &Plan, taken: &mut Taken) -> Option<Blast> {
+    let b = &plan.blast;
+    if b.nozzle.is_absent() {
+        return None;
+    }
+    let nozzle = taken.size(&b.nozzle);
+    let below = taken.size(&b.below_choke);
+    let coefficient = taken.number(&b.coefficient);
+    let mixing = taken.number(&b.mixing);
+    Some(Blast {
+        nozzle_m: nozzle?,
+        below_choke_m: below?,
+        coefficient: coefficient?,
+        mixing: mixing?,
+    })
+}
+
+/// The blower with its valve open; `None` where the plan names none. The steady loop runs with it
+/// shut: it is for raising steam.
+#[must_use]
+pub(crate) fn blower(plan: &Plan, taken: &mut Taken) -> Option<Blower> {
+    let b = &plan.blower;
+    if b.jets.is_absent() && b.bore.is_absent() {
+        return None;
+    }
+    let jets = count(taken, b.jets.path(), b.jets.value());
+    let bore = taken.size(&b.bore);
+    let coefficient = taken.number(&b.coefficient);
+    let mixing = taken.number(&b.mixing);
+    Some(Blower {
+        jets: jets?,
+        bore_m: bore?,
+        coefficient: coefficient?,
+        mixing: mixing?,
+    })
+}
+
+/// The coil in the smokebox; `None` where the plan names none.
+pub(crate) fn dryer(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Dryer> {
+    let d = &plan.dryer;
+    if d.outside.is_absent() && d.length.is_absent() {
+        return None;
+    }
+    if d.place.value() == Some(DryerPlace::Firebox) {
+        taken.gaps.push(format!(
+            "{}: a coil in the firebox is not worked yet",
+            d.place.path()
+        ));
+        return None;
+    }
+    let outside = taken.size(&d.outside);
+    let wall = taken.size(&d.wall);
+    let length = taken.size(&d.length);
+    let coil = taken.size(&d.coil);
+    let smokebox = geometry?.smokebox_m;
+    let (outside, coil) = (outside?, coil?);
+    // A close coil stands in the way of the gas as a ring of the tube's width.
+    let gas_area_m2 = FRAC_PI_4 * smokebox * smokebox - PI * coil * outside;
+    Some(Dryer {
+        bore_m: outside - 2.0 * wall?,
+        outside_m: outside,
+        length_m: length?,
+        coil_m: coil,
+        gas_area_m2,
+    })
+}
+
+/// Air that leaks into the smokebox.
+pub(crate) fn leak(plan: &Plan, taken: &mut Taken) -> Option<Leak> {
+    let area = taken.number(&plan.smokebox.leak);
+    let coefficient = taken.number(&plan.smokebox.leak_coefficient);
+    Some(Leak {
+        area_m2: area?,
+        coefficient: coefficient?,
+    })
+}

@@ -1,0 +1,10 @@
+//! One answer from one plan: runs the analyses, hands the service from the one to the other, and
+//! says one sentence a question. The only place where areas meet; it opens no file.
+
+pub mod fire;
+pub mod proof_door;
+mod question;
+mod steam_answer;
+
+pub use question::{Answer, Question};
+pub use steam_answer::{Run, Steaming, steaming};

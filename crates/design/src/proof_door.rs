@@ -1,0 +1,301 @@
+//! The door from a plan to the proof: pressure parts and service as plain data.
+
+use formulas::steam;
+use formulas::thread::Thread;
+use plan::section::{BushSeat, Joint as Brazed, Seam as Closed};
+use plan::{Entry, Plan};
+use proof::{
+    Boiler, Bush, Diameter, Dimension, Exposure, Flue, Joint, Metal, Nest, Opening, Place, Seam,
+    Service, Shell, Stock, StockSize, TubePlate,
+};
+use reckoning::quantity::{Length, Quantity, Temperature, show};
+use reckoning::size::Bad;
+use reckoning::{Given, Known, Origin, Size};
+
+/// What the proof must know of the plant's geometry.
+#[derive(Clone, Debug)]
+pub struct PlateGeometry {
+    /// How the tubes stand.
+    pub layout: proof::Layout,
+    /// Whether places are left out.
+    pub field: proof::Field,
+    /// Widest strip of bare plate between an outer tube and the wall, of the upper plate.
+    pub upper_margin: Option<Known<Length>>,
+    /// The same of the lower plate.
+    pub lower_margin: Option<Known<Length>>,
+    /// Length of a fire tube between the plates.
+    pub tube_length: Option<Known<Length>>,
+    /// Length of the firebox between foundation ring and crown.
+    pub firebox_length: Option<Known<Length>>,
+}
+
+/// The pressure for which the plant is proved.
+#[must_use]
+pub fn service(plan: &Plan) -> Service {
+    Service {
+        pressure: plan.boiler.design_pressure.known(),
+    }
+}
+
+/// The pressure parts that a plan names, as far as it goes.
+#[must_use]
+pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
+    Boiler {
+        shells: vec![barrel(plan)],
+        plates: geometry.map_or_else(Vec::new, |g| plates(plan, g)),
+        flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
+    }
+}
+
+/// Thicknesses on hand: what a cure may ask for.
+#[must_use]
+pub fn stock(workshop: &plan::Workshop) -> Stock {
+    let mut stock = Stock::default();
+    for piece in &workshop.stock {
+        let Some(wall) = piece.wall.get() else {
+            continue;
+        };
+        let size = StockSize {
+            text: wall.drawn.text.clone(),
+            least: wall.for_proof(Bad::Small),
+        };
+        match piece.kind.value() {
+            Some(plan::workshop::StockKind::Tube) => stock.tube_walls.push(size),
+            Some(plan::workshop::StockKind::Sheet) => stock.sheets.push(size),
+            _ => {}
+        }
+    }
+    stock
+}
+
+fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
+    entry.get().map(|size| Dimension {
+        field: entry.path().to_owned(),
+        size: size.clone(),
+    })
+}
+
+/// A metal by its standard name: that of the part, else that of the boiler.
+fn metal(own: &Entry<String>, plan: &Plan) -> Metal {
+    own.get()
+        .or_else(|| plan.boiler.metal.get())
+        .map_or(Metal::Unlisted, |name| Metal::named(name))
+}
+
+fn joint(entry: &Entry<Brazed>) -> Joint {
+    match entry.value() {
+        Some(Brazed::SeenBothSides) => Joint::SeenBothSides,
+        // A joint of which nothing is said is taken as the worse.
+        Some(Brazed::SeenOneSide) | None => Joint::Blind,
+    }
+}
+
+/// The temperature of metal that water wets on one side: that of the plan, else saturation at the
+/// design pressure and, where fire touches it, the rise of the wetted wall at its worse end.
+fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
+    if let Some(known) = plan.boiler.design_temperature.known() {
+        return Some(known);
+    }
+    let pressure = plan.boiler.design_pressure.value()?;
+    let absolute = pressure.absolute(crate::fire::atmosphere(plan));
+    let saturation = steam::saturation::t_sat(absolute.si()).ok()?;
+    let (rise, weakest, of) = match fire {
+        Fire::Away => (0.0, Origin::FromMemory, "water alone touches it"),
+        Fire::Touches => match plan.boiler.wall_rise.value() {
+            Some(rise) => (
+                rise.si(),
+                Origin::FromMemory,
+                "with the rise that the plan names",
+            ),
+            None => {
+                let assumed = steaming::assumption(plan.boiler.wall_rise.path())?.assumption;
+                let rise = assumed.unit.to_si(assumed.high);
+                (
+                    rise,
+                    Origin::Assumed,
+                    "with the assumed rise of a wall in the fire, at its worse end",
+                )
+            }
+        },
+    };
+    let at = show::quantity(saturation, Temperature::KIND.si_unit(), 4);
+    Some(Known {
+        value: Temperature::from_si(saturation + rise),
+        given: Given::Chosen {
+            between: format!("saturation at the design pressure, {at}, and a rise of {rise} K"),
+            reason: of.to_owned(),
+            weakest,
+        },
+    })
+}
+
+#[derive(Clone, Copy)]
+enum Fire {
+    Touches,
+    Away,
+}
+
+fn barrel(plan: &Plan) -> Shell {
+    let b = &plan.boiler.barrel;
+    Shell {
+        id: "barrel".to_owned(),
+        metal: metal(&b.metal, plan),
+        diameter: diameter(&b.outside, &b.bore),
+        wall: dimension(&b.wall),
+        seam: match b.seam.value() {
+            Some(Closed::Seamless) => Seam::Seamless,
+            Some(Closed::ButtStrap) => Seam::ButtStrap,
+            Some(Closed::LapSeenBothSides) => Seam::LapSeenBothSides,
+            // A seam of which nothing is said is taken as the worst.
+            Some(Closed::LapSeenOneSide) | None => Seam::LapBlind,
+        },
+        ends: joint(&plan.boiler.tube_plate.upper.joint),
+        metal_temperature: metal_temperature(plan, Fire::Away),
+        openings: barrel_openings(plan),
+    }
+}
+
+fn barrel_openings(plan: &Plan) -> Vec<Opening> {
+    let mut openings = bushes_on(plan, BushSeat::Barrel);
+    openings.extend(firehole(plan));
+    openings
+}
+
+fn bushes_on(plan: &Plan, seat: BushSeat) -> Vec<Opening> {
+    plan.boiler
+        .bushes
+        .iter()
+        .filter(|bush| bush.on.value() == Some(seat))
+        .map(|bush| bush_opening(bush, plan))
+        .collect()
+}
+
+fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
+    let id = bush.id.get().cloned().unwrap_or_default();
+    let place = bush.height.known().zip(bush.angle.known());
+    Opening {
+        id: format!("bush.{id}"),
+        hole: dimension(&bush.outside),
+        bush: Some(Bush {
+            metal: metal(&bush.metal, plan),
+            bore: thread_bore(bush).or_else(|| dimension(&bush.bore)),
+            stands_out: dimension(&bush.length_out),
+            stands_in: dimension(&bush.length_in),
+            joint: joint(&bush.joint),
+        }),
+        place: place.map(|(along, around)| Place { along, around }),
+    }
+}
+
+/// The bore over the thread of a bush: the major diameter.
+fn thread_bore(bush: &plan::section::Bush) -> Option<Dimension> {
+    let typed = bush.thread.typed()?;
+    let thread = Thread::read(&typed.value).ok()?;
+    Some(Dimension {
+        field: bush.thread.path().to_owned(),
+        size: Size::drawn(thread.major, format!("{} over its thread", typed.text)),
+    })
+}
+
+/// The firehole where it passes a wall: its tube stands in both walls of the leg.
+fn firehole(plan: &Plan) -> Option<Opening> {
+    let f = &plan.boiler.firehole;
+    let outside = dimension(&f.outside).or_else(|| {
+        let (bore, wall) = (f.bore.get()?, f.wall.get()?);
+        let value = bore.for_proof(Bad::Large) + wall.for_proof(Bad::Large) * 2.0;
+        let text = format!("{} and twice {}", bore.drawn.text, wall.drawn.text);
+        Some(Dimension {
+            field: f.bore.path().to_owned(),
+            size: Size::drawn(value, text),
+        })
+    });
+    let named = !(f.bore.is_absent() && f.outside.is_absent());
+    named.then(|| Opening {
+        id: "firehole".to_owned(),
+        hole: outside,
+        bush: None,
+        place: None,
+    })
+}
+
+fn firebox(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
+    let f = &plan.boiler.firebox;
+    Flue {
+        id: "firebox".to_owned(),
+        metal: metal(&f.metal, plan),
+        diameter: diameter(&f.outside, &f.bore),
+        wall: dimension(&f.wall),
+        length: geometry.and_then(|g| g.firebox_length.clone()),
+        ovality: dimension(&f.ovality),
+        exposure: Exposure::FlameSwept,
+        metal_temperature: metal_temperature(plan, Fire::Touches),
+        openings: firehole(plan).into_iter().collect(),
+    }
+}
+
+fn diameter(outside: &Entry<Size>, bore: &Entry<Size>) -> Option<Diameter> {
+    dimension(outside)
+        .map(Diameter::Outside)
+        .or_else(|| dimension(bore).map(Diameter::Inside))
+}
+
+fn fire_tubes(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
+    let t = &plan.boiler.tubes;
+    Flue {
+        id: "tubes".to_owned(),
+        metal: metal(&t.metal, plan),
+        diameter: dimension(&t.outside).map(Diameter::Outside),
+        wall: dimension(&t.wall),
+        length: geometry.and_then(|g| g.tube_length.clone()),
+        ovality: None,
+        exposure: Exposure::Gas,
+        metal_temperature: metal_temperature(plan, Fire::Touches),
+        openings: Vec::new(),
+    }
+}
+
+/// The crown of the firebox meets the fire; the upper plate meets what has left it.
+fn fire_at(seat: BushSeat) -> Fire {
+    match seat {
+        BushSeat::LowerTubePlate => Fire::Touches,
+        BushSeat::UpperTubePlate | BushSeat::Barrel => Fire::Away,
+    }
+}
+
+fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
+    let pair = &plan.boiler.tube_plate;
+    let tubes = &plan.boiler.tubes;
+    let nest = Nest {
+        layout: geometry.layout,
+        field: geometry.field.clone(),
+        pitch: tubes.pitch.likely(),
+        outside: dimension(&tubes.outside),
+        wall: dimension(&tubes.wall),
+        joint: joint(&tubes.joint),
+    };
+    [
+        (
+            "tube-plate.upper",
+            &pair.upper,
+            &geometry.upper_margin,
+            BushSeat::UpperTubePlate,
+        ),
+        (
+            "tube-plate.lower",
+            &pair.lower,
+            &geometry.lower_margin,
+            BushSeat::LowerTubePlate,
+        ),
+    ]
+    .into_iter()
+    .map(|(id, plate, margin, seat)| TubePlate {
+        id: id.to_owned(),
+        metal: metal(&plate.metal, plan),
+        thickness: dimension(&plate.thickness),
+        nest: nest.clone(),
+        openings: bushes_on(plan, seat),
+        margin: margin.clone(),
+        metal_temperature: metal_temperature(plan, fire_at(seat)),
+    })
+    .collect()
+}

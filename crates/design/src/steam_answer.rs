@@ -1,0 +1,137 @@
+//! Will this fire make the steam: the loop at working pressure, over pressure, and its band.
+
+use plan::Plan;
+use reckoning::quantity::{Gauge, MassFlow, Quantity};
+use reckoning::{Finding, Known, Working};
+use steaming::{Band, Draws, FireState, Inputs, Judging, NotSettled, Outlook, Sweep};
+
+use crate::fire::{Door, Geometry, Taken, door};
+
+/// Pressures of a sweep between the least and the valve.
+const SWEEP_POINTS: usize = 16;
+/// The least pressure of a sweep as a share of the working pressure.
+const LEAST_SHARE: f64 = 0.2;
+
+/// Everything that was found about steaming.
+#[derive(Clone, Debug)]
+pub struct Steaming {
+    /// What was taken at the door.
+    pub taken: Taken,
+    /// The inputs of the loop, where nothing is wanted.
+    pub inputs: Option<Inputs>,
+    /// Working pressure, Pa gauge.
+    pub working_pa: Option<f64>,
+    /// Pressure at which the valve lifts, Pa gauge.
+    pub valve_pa: Option<f64>,
+    /// The run of the loop, where there was one.
+    pub run: Option<Run>,
+    /// The most that the fire can evaporate, for the safety valve.
+    pub greatest: Option<Known<MassFlow>>,
+    /// Why the loop did not run on whole inputs.
+    pub fault: Option<NotSettled>,
+}
+
+/// The loop over pressure and its band at the working pressure.
+#[derive(Clone, Debug)]
+pub struct Run {
+    /// The steaming ratio over pressure.
+    pub sweep: Sweep,
+    /// What the pressure does by itself.
+    pub outlook: Option<Outlook>,
+    /// The draws at working pressure, where the plant has a balance there.
+    pub draws: Option<Draws>,
+    /// The band of the steaming ratio.
+    pub band: Option<Band>,
+    /// What the rules of steaming found.
+    pub findings: Vec<Finding>,
+}
+
+/// Runs the loop for a plan.
+#[must_use]
+pub fn steaming(plan: &Plan, geometry: Option<&Geometry>) -> Steaming {
+    let Door {
+        inputs,
+        blower,
+        mut taken,
+    } = door(plan, geometry);
+    let working_pa = taken.wanted(&plan.duty.pressure);
+    let valve_pa = valve_pressure(plan, &mut taken);
+    let ran = match (&inputs, working_pa, valve_pa) {
+        (Some(inputs), Some(working), Some(valve)) => Some(run(inputs, (working, valve), &taken)),
+        _ => None,
+    };
+    let greatest = inputs.as_ref().zip(valve_pa).and_then(|(inputs, valve)| {
+        crate::fire::greatest_evaporation(inputs, blower, &taken.assumed, valve)
+    });
+    let (run, fault) = match ran {
+        Some(Ok(run)) => (Some(run), None),
+        Some(Err(fault)) => (None, Some(fault)),
+        None => (None, None),
+    };
+    Steaming {
+        taken,
+        inputs,
+        working_pa,
+        valve_pa,
+        run,
+        greatest,
+        fault,
+    }
+}
+
+/// The lowest set pressure among the safety valves, else the design pressure.
+fn valve_pressure(plan: &Plan, taken: &mut Taken) -> Option<f64> {
+    let first = plan
+        .safety_valves
+        .iter()
+        .filter_map(|valve| valve.set.known())
+        .min_by(|a, b| a.value.si().total_cmp(&b.value.si()));
+    let known = first.or_else(|| plan.boiler.design_pressure.known());
+    taken.keep::<Gauge>("safety-valve.set", known)
+}
+
+fn run(
+    inputs: &Inputs,
+    (working_pa, valve_pa): (f64, f64),
+    taken: &Taken,
+) -> Result<Run, NotSettled> {
+    let sweep = steaming::sweep(inputs, &pressures(working_pa, valve_pa))?;
+    let outlook = sweep.outlook(working_pa, valve_pa);
+    // Only a plant without a balance has no draws, and then no rule is judged but the first.
+    let draws = steaming::draws(inputs, working_pa, &taken.assumed).ok();
+    let ratio_band = draws
+        .as_ref()
+        .and_then(|d| d.band(FireState::steaming_ratio).ok());
+    let mut working = Working::new();
+    if let Some(state) = sweep.state_at(working_pa) {
+        crate::fire::explain(state, taken, &mut working)?;
+    }
+    let findings = steaming::findings(&Judging {
+        sweep: &sweep,
+        working_pa,
+        valve_pa,
+        draws: draws.as_ref(),
+        working: &working,
+    });
+    Ok(Run {
+        sweep,
+        outlook,
+        draws,
+        band: ratio_band,
+        findings,
+    })
+}
+
+/// Evenly spaced pressures up to the valve, the working pressure among them.
+fn pressures(working_pa: f64, valve_pa: f64) -> Vec<f64> {
+    let least = LEAST_SHARE * working_pa;
+    let most = valve_pa.max(working_pa);
+    let steps = (SWEEP_POINTS - 1) as f64;
+    let mut all: Vec<f64> = (0..SWEEP_POINTS)
+        .map(|i| least + (most - least) * i as f64 / steps)
+        .collect();
+    all.push(working_pa);
+    all.sort_by(f64::total_cmp);
+    all.dedup_by(|a, b| (*a - *b).abs() < 1.0);
+    all
+}

@@ -2,7 +2,7 @@
 
 use formulas::cutting::spindle_speed;
 use formulas::thread::Thread;
-use plant::part::{End, Form, Span};
+use plant::part::{CrossHole, End, Form, Span};
 use reckoning::quantity::{Length, Rotation};
 
 use crate::card::{Facing, Machine, Operation, RouteCard, Setting, Work};
@@ -119,38 +119,47 @@ impl Teller<'_> {
             ),
             Work::Bore(form) => format!("Bore {}{of}.", self.turned(form)),
             Work::Ream { form, reamer } => {
-                let hand = match self.setting.facing {
-                    Facing::Side => " again by hand, to clear the burr",
-                    Facing::End(_) => "",
-                };
-                format!("Ream {} with {}{hand}{of}.", self.turned(form), reamer.name)
+                let again = self.again();
+                format!(
+                    "Ream {} with {}{again}{of}.",
+                    self.turned(form),
+                    reamer.name
+                )
             }
             Work::Countersink(form) => format!("Countersink the mouth, {}{of}.", self.turned(form)),
-            Work::Tap { form, tap, .. } => format!(
-                "Tap {}, {} as the last, guided from the tailstock{of}.",
-                self.turned(form),
-                tap.words()
-            ),
+            Work::Tap { form, tap, .. } => {
+                let (form, tap, again) = (self.turned(form), tap.words(), self.again());
+                format!("Tap {form}, {tap} as the last, guided square{again}{of}.")
+            }
             Work::ScrewCut(form) => format!("Cut the thread {}{of}.", self.turned(form)),
             Work::Part { at, .. } => format!(
                 "Part off, {} left on for facing.",
                 self.reads.size(self.left_on(*at))
             ),
-            Work::CrossDrill { hole, tip } => {
-                let depth = match tip {
-                    Some(tip) => format!("tip {} deep", self.reads.size(*tip)),
-                    None => "right through".to_owned(),
-                };
-                format!(
-                    "Spot on the centre line and cross-drill {} at {} from the left end, {depth}{of}.",
-                    self.reads.size(hole.diameter),
-                    self.reads.size(hole.z - self.piece.shape.span().from)
-                )
-            }
+            Work::CrossDrill { hole, tip } => format!("{}{of}.", self.crossed(hole, *tip)),
             Work::Deburr { feature } => {
                 format!("Break the edges and clear the burrs of {feature}.")
             }
         }
+    }
+
+    fn again(&self) -> &'static str {
+        match self.setting.facing {
+            Facing::Side => " again by hand, to clear the burr",
+            Facing::End(_) => "",
+        }
+    }
+
+    fn crossed(&self, hole: &CrossHole, tip: Option<Length>) -> String {
+        let depth = match tip {
+            Some(tip) => format!("tip {} deep", self.reads.size(tip)),
+            None => "right through".to_owned(),
+        };
+        let [drill, at] =
+            [hole.diameter, hole.z - self.piece.shape.span().from].map(|l| self.reads.size(l));
+        format!(
+            "Spot on the centre line and cross-drill {drill} at {at} from the left end, {depth}"
+        )
     }
 
     /// Metal left beyond the finished length by a parting cut.

@@ -41,6 +41,17 @@ pub struct Step<'a> {
     pub refused: Option<NoShape>,
 }
 
+impl Step<'_> {
+    /// The feature it finishes, or the word of its operation.
+    pub(crate) fn what(&self) -> String {
+        let word = self.operation.work.word();
+        self.operation
+            .makes
+            .clone()
+            .unwrap_or_else(|| word.to_owned())
+    }
+}
+
 /// A card that has been run.
 #[derive(Clone, Debug)]
 pub struct Simulated<'a> {

@@ -54,7 +54,7 @@ fn making_whole_fires_on_a_row_left_out() {
     let p = proposed(&dryer_bush());
     let card = p.card.without(making(&p.card, "spigot"));
     let (says, _) = fault("making.whole", &card, &p.piece);
-    assert!(says.contains("16 mm and 10 mm is drawn"), "{says}");
+    assert!(says.contains("14 mm and 10 mm is drawn"), "{says}");
 }
 
 #[test]
@@ -120,6 +120,21 @@ fn making_reach_fires_on_a_cross_hole_in_the_lathe() {
         remedy.starts_with("move row 6 (cross-drill) before row 12, in setting 3"),
         "{remedy}"
     );
+}
+
+#[test]
+fn making_reach_fires_on_a_spigot_behind_its_head() {
+    // Head outward first: the spigot lies behind it, and no ordinary tool goes there.
+    let p = proposed(&tapped_bush());
+    let card = p
+        .card
+        .moved(making(&p.card, "spigot"), making(&p.card, "plug"));
+    let (says, remedy) = fault("making.reach", &card, &p.piece);
+    assert!(
+        says.ends_with("wider metal stands in front of it"),
+        "{says}"
+    );
+    assert!(remedy.ends_with("in setting 2"), "{remedy}");
 }
 
 #[test]
@@ -385,7 +400,7 @@ fn making_truth_fires_on_a_three_jaw_chuck_and_a_fine_zone() {
     );
     assert!(says.contains("0.025 mm is allowed"), "{says}");
     assert!(
-        remedy.contains("until a dial on spigot swings no more than 0.05 mm"),
+        remedy.contains("until a dial on plug swings no more than 0.05 mm"),
         "{remedy}"
     );
 }
@@ -396,7 +411,7 @@ fn making_truth_silent_on_a_wider_zone() {
     silent("making.truth", &card, &piece);
 }
 
-/// The tapped bush, its thread cut after it is turned round in the three-jaw chuck.
+/// The tapped bush, its spigot turned after it is turned round in the three-jaw chuck.
 fn turned_round(zone: f64) -> (RouteCard, Piece) {
     let mut p = proposed(&tapped_bush());
     p.card.settings[1].holder = workshop().lathe.holders[0].clone();

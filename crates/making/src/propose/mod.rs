@@ -113,33 +113,7 @@ pub fn propose(piece: &Piece, workshop: &Workshop) -> Result<Proposal, NoCard> {
         workshop,
         bar,
     };
-    let mut refused = None;
-    let mut cards = Vec::new();
-    for end in [End::Low, End::High] {
-        match writer.cards(end) {
-            Ok(found) => cards.extend(found),
-            Err(why) => refused = refused.or(Some(why)),
-        }
-    }
-    let trouble = |c: &RouteCard| {
-        c.settings
-            .iter()
-            .map(|s| trouble(s.holder.hold))
-            .sum::<u8>()
-    };
-    let swing = |c: &RouteCard| {
-        c.settings
-            .iter()
-            .map(|s| s.holder.swing.value.mm())
-            .sum::<f64>()
-    };
-    let best = cards
-        .into_iter()
-        .map(|card| ((count(&card, &settled.piece), trouble(&card)), card))
-        .min_by(|a, b| a.0.cmp(&b.0).then(swing(&a.1).total_cmp(&swing(&b.1))));
-    let Some((((faults, _), _), card)) = best else {
-        return Err(refused.unwrap_or(NoCard::NoHolder { when: "in the bar" }));
-    };
+    let (card, faults) = writer.best()?;
     let (bar_length, working) = writer.bar_length(&card);
     Ok(Proposal {
         settings: settings(&card, &settled.piece),
@@ -203,6 +177,36 @@ struct Writer<'a> {
 }
 
 impl Writer<'_> {
+    /// The card with the fewest faults, then conditions, then least work left for the second
+    /// setting, then least trouble in holding, then least swing.
+    fn best(&self) -> Result<(RouteCard, usize), NoCard> {
+        let mut refused = None;
+        let mut cards = Vec::new();
+        for end in [End::Low, End::High] {
+            match self.cards(end) {
+                Ok(found) => cards.extend(found),
+                Err(why) => refused = refused.or(Some(why)),
+            }
+        }
+        let rank = |card: &RouteCard| {
+            let trouble: u8 = card.settings.iter().map(|s| trouble(s.holder.hold)).sum();
+            let later = card.settings.get(1).map_or(0, |s| s.rows.len());
+            (count(card, self.piece), later, trouble)
+        };
+        let swing = |card: &RouteCard| -> f64 {
+            card.settings
+                .iter()
+                .map(|s| s.holder.swing.value.mm())
+                .sum()
+        };
+        let ranked = cards.into_iter().map(|card| (rank(&card), card));
+        let best = ranked.min_by(|a, b| a.0.cmp(&b.0).then(swing(&a.1).total_cmp(&swing(&b.1))));
+        match best {
+            Some((((faults, _), ..), card)) => Ok((card, faults)),
+            None => Err(refused.unwrap_or(NoCard::NoHolder { when: "in the bar" })),
+        }
+    }
+
     /// Every card that begins with this end outward.
     fn cards(&self, end: End) -> Result<Vec<RouteCard>, NoCard> {
         let sorted = sort(&self.piece.shape, end)?;
@@ -388,52 +392,40 @@ impl Writer<'_> {
     }
 
     fn bar_length(&self, card: &RouteCard) -> (Length, Working) {
-        let drawn = |value: Length, reason: &str| Known {
-            value,
-            given: Given::Chosen {
-                between: "allowances of the trade".to_owned(),
-                reason: reason.to_owned(),
-                weakest: Origin::CommonPractice,
-            },
-        };
-        let one = Known {
-            value: Ratio::from_number(1.0),
-            given: Given::Chosen {
-                between: "pieces on this card".to_owned(),
-                reason: "one".to_owned(),
-                weakest: Origin::Read,
-            },
-        };
         let length = self.piece.shape.span().length();
         let facing = Length::from_mm(TO_FACE_MM + LEFT_ON_MM);
-        let grip = card.settings.first().map_or(Length::from_mm(0.0), |s| {
-            s.grip.length() + Length::from_mm(CLEAR_MM)
-        });
+        let held: Length = card.settings.iter().take(1).map(|s| s.grip.length()).sum();
+        let grip = held + Length::from_mm(CLEAR_MM);
         let blade = &self.workshop.lathe.blade;
-        let mut lines = Working::new();
         let typed = self.workshop.reads.size(length);
-        let known = Known::from_plan(length, format!("{}.length", self.piece.id), typed);
+        let drawn = Known::from_plan(length, format!("{}.length", self.piece.id), typed);
+        let one = allowed(Ratio::from_number(1.0), "one piece on this card");
+        let facings = allowed(facing, "metal on both faces");
+        let grips = allowed(grip, "grip of the holder, and clear of the blade");
+        let mut lines = Working::new();
         let inputs = [
             lines.know("n", "number of parts", &ONE, &one),
-            lines.know("L", "length of the part", &MM, &known),
+            lines.know("L", "length of the part", &MM, &drawn),
             lines.know("b", "width of the parting blade", &MM, blade),
-            lines.know(
-                "f",
-                "facing allowance, both ends",
-                &MM,
-                &drawn(facing, "both faces"),
-            ),
-            lines.know(
-                "g",
-                "grip and clearance",
-                &MM,
-                &drawn(grip, "grip of the holder"),
-            ),
+            lines.know("f", "facing allowance", &MM, &facings),
+            lines.know("g", "grip and clearance", &MM, &grips),
         ];
         let value = bar_length(1.0, length.mm(), blade.value.mm(), facing.mm(), grip.mm());
         if lines.settled(&BAR_LENGTH, &inputs, value).is_err() {
             lines = Working::new();
         }
         (Length::from_mm(value), lines)
+    }
+}
+
+/// An allowance of this card.
+fn allowed<Q>(value: Q, reason: &str) -> Known<Q> {
+    Known {
+        value,
+        given: Given::Chosen {
+            between: "allowances of the trade".to_owned(),
+            reason: reason.to_owned(),
+            weakest: Origin::CommonPractice,
+        },
     }
 }

@@ -6,7 +6,7 @@ use plant::part::{CrossDepth, CrossHole, End, Feature, Finish, Form, Point, Surf
 use reckoning::quantity::Length;
 
 use super::NoCard;
-use super::sort::{face, through};
+use super::sort::{face, open_to, through};
 use crate::card::{Operation, Row, Work};
 use crate::rules::{CENTRE_SHARE, OVERSIZE_MM};
 use crate::simulate::WITHIN_MM;
@@ -214,8 +214,29 @@ impl Turning<'_> {
         });
         turned
             .into_iter()
-            .map(|(f, ..)| Operation::making(f.id.clone(), Work::Turn(f.form.clone())))
+            .map(|(f, ..)| Operation::making(f.id.clone(), Work::Turn(self.whole_way(&f.form))))
             .collect()
+    }
+
+    /// A cylinder is turned from the outward end inwards, past what is turned smaller afterwards.
+    fn whole_way(&self, form: &Form) -> Form {
+        let mut form = form.clone();
+        let whole = self.drawing.span();
+        if let Form::Turned { span, from, to, .. } = &mut form
+            && from == to
+            && open_to(
+                self.drawing,
+                Surface::Outside,
+                (*span, (*from, *to)),
+                self.end,
+            )
+        {
+            match self.end {
+                End::Low => span.from = whole.from,
+                End::High => span.to = whole.to,
+            }
+        }
+        form
     }
 
     fn threads_outside(&self) -> Vec<Operation> {

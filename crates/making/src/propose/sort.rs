@@ -4,10 +4,8 @@ use plant::part::{End, Feature, Form, Span, Surface, Turned};
 use reckoning::quantity::Length;
 
 use super::NoCard;
+use crate::rules::GROOVE_MM;
 use crate::simulate::WITHIN_MM;
-
-/// Greatest width of a groove that a parting tool cuts between two shoulders, mm.
-const GROOVE_MM: f64 = 3.0;
 
 /// The features of a piece by the setting in which they are made.
 #[derive(Clone, Debug)]
@@ -122,7 +120,7 @@ fn sizes(form: &Form) -> (Length, Length) {
 }
 
 /// Whether nothing of the drawing stands between a stretch and an end.
-fn open_to(
+pub(super) fn open_to(
     drawing: &Turned,
     surface: Surface,
     (span, sizes): (Span, (Length, Length)),

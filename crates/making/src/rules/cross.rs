@@ -1,7 +1,7 @@
 //! A cross hole opens fully into its bore, leaves the far wall, and its burr is cleared.
 
 use formulas::cutting::{CROSS_DEEPEST, CROSS_TIP, cross_deepest, cross_tip};
-use plant::part::{CrossDepth, CrossHole, Finish, Form, Point, Surface, TipAt};
+use plant::part::{CrossDepth, CrossHole, Feature, Finish, Form, Point, Surface};
 use reckoning::formula::Cite;
 use reckoning::quantity::{Length, MM};
 use reckoning::{Rule, Verdict, Working};
@@ -9,6 +9,7 @@ use reckoning::{Rule, Verdict, Working};
 use super::{Case, Seen, drawn, or_met};
 use crate::card::{Operation, Work};
 use crate::simulate::{Step, WITHIN_MM};
+use crate::words::Reads;
 
 /// The rule.
 pub(super) static RULE: Rule = Rule {
@@ -39,78 +40,72 @@ fn seen(case: &Case<'_>, step: &Step<'_>) -> Vec<Seen> {
 }
 
 /// A bore of the drawing into which the cross hole opens.
-struct Bore {
-    id: String,
+struct Bore<'a> {
+    id: &'a str,
     fine: bool,
 }
 
-fn bores(case: &Case<'_>, hole: &CrossHole) -> Vec<Bore> {
-    case.piece
-        .shape
-        .features()
-        .iter()
-        .filter(|f| f.form.span().is_some_and(|s| s.holds(hole.z)))
-        .filter_map(|f| {
-            let inside = match &f.form {
-                Form::Drilled { .. } => true,
-                Form::Turned { surface, .. } | Form::Threaded { surface, .. } => {
-                    *surface == Surface::Inside
-                }
-                _ => false,
-            };
-            let fine = f.finish != Finish::Cut || matches!(f.form, Form::Threaded { .. });
-            inside.then(|| Bore {
-                id: f.id.clone(),
-                fine,
-            })
+impl<'a> Bore<'a> {
+    fn of(feature: &'a Feature) -> Option<Self> {
+        let inside = match &feature.form {
+            Form::Drilled { .. } => true,
+            Form::Turned { surface, .. } | Form::Threaded { surface, .. } => {
+                *surface == Surface::Inside
+            }
+            Form::Face { .. } | Form::Cross(_) | Form::Flats(_) => false,
+        };
+        let threaded = matches!(feature.form, Form::Threaded { .. });
+        inside.then_some(Self {
+            id: &feature.id,
+            fine: threaded || feature.finish != Finish::Cut,
         })
-        .collect()
+    }
 }
 
+/// One answer for each bore that is opened; where a fine one is, the plain ones under it are not
+/// asked.
 fn burrs(case: &Case<'_>, step: &Step<'_>, hole: &CrossHole, id: &str) -> Vec<Seen> {
-    let bores = bores(case, hole);
+    let features = case.piece.shape.features().iter();
+    let bores: Vec<Bore<'_>> = features
+        .filter(|f| f.form.span().is_some_and(|s| s.holds(hole.z)))
+        .filter_map(Bore::of)
+        .collect();
     let any_fine = bores.iter().any(|b| b.fine);
     bores
-        .into_iter()
+        .iter()
         .filter(|b| b.fine || !any_fine)
         .map(|bore| {
-            let later = case
-                .run
-                .steps
-                .iter()
-                .find(|s| s.place > step.place && clears(s, &bore));
+            let steps = case.run.steps.iter();
+            let later = steps
+                .filter(|s| s.place > step.place)
+                .find(|s| clears(s, bore));
             match later {
                 Some(s) => {
-                    let says = format!(
-                        "the burr of {id} in {} is cleared by row {}",
-                        bore.id, s.number
-                    );
+                    let row = s.number;
+                    let says = format!("the burr of {id} in {} is cleared by row {row}", bore.id);
                     Seen::new(&RULE, Verdict::Met, id, says)
                 }
-                None => left(case, step, &bore, id),
+                None => left(case, step, bore, id),
             }
         })
         .collect()
 }
 
 /// Whether a row clears a burr in a bore: a fine bore wants its own tool again.
-fn clears(step: &Step<'_>, bore: &Bore) -> bool {
-    let own = step.operation.makes.as_deref() == Some(bore.id.as_str());
+fn clears(step: &Step<'_>, bore: &Bore<'_>) -> bool {
+    let own = step.operation.makes.as_deref() == Some(bore.id);
     match &step.operation.work {
         Work::Ream { .. } | Work::Tap { .. } | Work::Bore(_) => own,
         Work::Drill { .. } => own && !bore.fine,
-        Work::Deburr { feature } => *feature == bore.id && !bore.fine,
+        Work::Deburr { feature } => feature == bore.id && !bore.fine,
         _ => false,
     }
 }
 
-fn left(case: &Case<'_>, step: &Step<'_>, bore: &Bore, id: &str) -> Seen {
-    let earlier: Vec<_> = case
-        .run
-        .steps
-        .iter()
-        .filter(|s| s.place < step.place && s.operation.makes.as_deref() == Some(bore.id.as_str()))
-        .collect();
+fn left(case: &Case<'_>, step: &Step<'_>, bore: &Bore<'_>, id: &str) -> Seen {
+    let own = |s: &&Step<'_>| s.operation.makes.as_deref() == Some(bore.id);
+    let before = case.run.steps.iter().filter(|s| s.place < step.place);
+    let earlier: Vec<_> = before.filter(own).collect();
     let (harm, pass) = if bore.fine {
         let again = earlier.last().map(|s| (*s.operation).clone());
         (
@@ -118,13 +113,9 @@ fn left(case: &Case<'_>, step: &Step<'_>, bore: &Bore, id: &str) -> Seen {
             again,
         )
     } else {
-        let work = Work::Deburr {
-            feature: bore.id.clone(),
-        };
-        (
-            "burr is left where it cannot be seen",
-            Some(Operation::on_the_way(work)),
-        )
+        let feature = bore.id.to_owned();
+        let deburr = Operation::on_the_way(Work::Deburr { feature });
+        ("burr is left where it cannot be seen", Some(deburr))
     };
     let says = format!(
         "row {} drills {id} into {} and no later row passes through it: a {harm}",
@@ -137,6 +128,15 @@ fn left(case: &Case<'_>, step: &Step<'_>, bore: &Bore, id: &str) -> Seen {
     seen
 }
 
+/// How deep a tip may go, from the finished outside.
+struct Room {
+    least: Length,
+    most: Length,
+    /// Distance from the outside to the far wall of the bore.
+    far: Length,
+    lines: Working,
+}
+
 fn depth(
     case: &Case<'_>,
     step: &Step<'_>,
@@ -146,21 +146,70 @@ fn depth(
     if hole.depth != CrossDepth::NearWall {
         return None;
     }
-    let finished = &case.piece.shape;
     let reads = case.card.reads;
-    let (outside, bore) = (
-        finished.outside_at(hole.z)? / 2.0,
-        finished.inside_at(hole.z)? / 2.0,
-    );
-    let stands = step.before.outside_at(hole.z)? / 2.0;
-    let radius = hole.diameter / 2.0;
-    let point = Point::drill().length(hole.diameter);
-    // What the finished outside will show of a depth set on the outside as it stands.
-    let shown = tip - (stands - outside);
-    let Ok(least) = cross_tip(outside.mm(), bore.mm(), radius.mm(), point.mm()) else {
+    let Some(room) = room(case, hole, id) else {
         let says = format!("{id} is larger than the bore it enters");
         return Some(Seen::new(&RULE, Verdict::Unproved, id, says));
     };
+    let finished = case.piece.shape.outside_at(hole.z)? / 2.0;
+    let still_on = step.before.outside_at(hole.z)? / 2.0 - finished;
+    let before = if still_on.mm() > WITHIN_MM {
+        format!(
+            " before the outside is turned down by {}",
+            reads.size(still_on)
+        )
+    } else {
+        String::new()
+    };
+    let (row, depth) = (step.number, reads.size(tip));
+    // What the finished outside will show of a depth set on the outside as it stands.
+    let (verdict, end) = room.judge(reads, tip - still_on);
+    let says = format!("row {row} drills {id} to a tip of {depth}{before}{end}");
+    let cure = format!(
+        "set the tip to {} from the finished outside",
+        room.range(reads)
+    );
+    let seen = Seen::new(&RULE, verdict, id, says).with(room.lines);
+    let stop = format!("the stop of row {row} is set with the dial");
+    Some(match verdict {
+        Verdict::Met => seen,
+        Verdict::MetOnCondition => seen.on_condition(stop).else_cured_by(cure),
+        _ => seen.blaming([step.place]).else_cured_by(cure),
+    })
+}
+
+impl Room {
+    fn range(&self, reads: Reads) -> String {
+        format!("{} to {}", reads.size(self.least), reads.size(self.most))
+    }
+
+    /// What a tip so deep does.
+    fn judge(&self, reads: Reads, tip: Length) -> (Verdict, String) {
+        let a_little = Length::from_mm(WITHIN_MM);
+        if tip + a_little < self.least {
+            let by = reads.size(self.least - tip);
+            let says = format!(": it opens into the bore {by} short of its full width");
+            (Verdict::NotMet, says)
+        } else if tip > self.far {
+            let by = reads.size(tip - self.far);
+            (Verdict::NotMet, format!(": it marks the far wall by {by}"))
+        } else if tip > self.most + a_little {
+            let by = reads.size(self.far - tip);
+            (
+                Verdict::MetOnCondition,
+                format!(": only {by} short of the far wall"),
+            )
+        } else {
+            (Verdict::Met, format!("; {} does it", self.range(reads)))
+        }
+    }
+}
+
+fn room(case: &Case<'_>, hole: &CrossHole, id: &str) -> Option<Room> {
+    let outside = case.piece.shape.outside_at(hole.z)? / 2.0;
+    let bore = case.piece.shape.inside_at(hole.z)? / 2.0;
+    let (radius, point) = (hole.diameter / 2.0, Point::drill().length(hole.diameter));
+    let least = cross_tip(outside.mm(), bore.mm(), radius.mm(), point.mm()).ok()?;
     let most = cross_deepest(outside.mm(), bore.mm());
     let mut lines = Working::new();
     let r_0 = lines.know(
@@ -172,69 +221,12 @@ fn depth(
     let r_b = lines.know("r_b", "radius of the bore", &MM, &drawn(case, id, bore));
     let r = lines.know("r", "radius of the drill", &MM, &drawn(case, id, radius));
     let l = lines.know("l", "length of the point", &MM, &drawn(case, id, point));
-    let filed = lines.settled(&CROSS_TIP, &[r_0, r_b, r, l], least).is_ok()
-        && lines.settled(&CROSS_DEEPEST, &[r_0, r_b], most).is_ok();
-    if !filed {
-        return None;
-    }
-    let before = if (stands - outside).mm() > WITHIN_MM {
-        format!(
-            " before the outside is turned down by {}",
-            reads.size(stands - outside)
-        )
-    } else {
-        String::new()
-    };
-    let range = format!(
-        "{} to {}",
-        reads.size(Length::from_mm(least)),
-        reads.size(Length::from_mm(most))
-    );
-    let stood = format!(
-        "row {} drills {id} to a tip of {}{before}",
-        step.number,
-        reads.size(tip)
-    );
-    let (verdict, says) = if shown.mm() < least - WITHIN_MM {
-        let by = reads.size(Length::from_mm(least) - shown);
-        (
-            Verdict::NotMet,
-            format!("{stood}: it opens into the bore {by} short of its full width"),
-        )
-    } else if let Some(TipAt::FarWall(_) | TipAt::Out(_)) =
-        finished.tip(&sunk(hole, outside - shown))
-    {
-        let by = reads.size(shown - outside - bore);
-        (
-            Verdict::NotMet,
-            format!("{stood}: it marks the far wall by {by}"),
-        )
-    } else if shown.mm() > most + WITHIN_MM {
-        let says = format!("{stood}: less than 0.3 mm short of the far wall");
-        let seen = Seen::new(&RULE, Verdict::MetOnCondition, id, says).with(lines);
-        return Some(seen.on_condition(format!(
-            "the stop of row {} is set to the dial",
-            step.number
-        )));
-    } else {
-        (Verdict::Met, format!("{stood}; {range} does it"))
-    };
-    let seen = Seen::new(&RULE, verdict, id, says)
-        .with(lines)
-        .blaming([step.place]);
-    Some(match verdict {
-        Verdict::Met => seen,
-        _ => seen.else_cured_by(format!("set the tip to {range} from the finished outside")),
+    lines.settled(&CROSS_TIP, &[r_0, r_b, r, l], least).ok()?;
+    lines.settled(&CROSS_DEEPEST, &[r_0, r_b], most).ok()?;
+    Some(Room {
+        least: Length::from_mm(least),
+        most: Length::from_mm(most),
+        far: outside + bore,
+        lines,
     })
-}
-
-/// The hole with its tip at a distance from the plane of the axis.
-fn sunk(hole: &CrossHole, tip: Length) -> CrossHole {
-    CrossHole {
-        depth: CrossDepth::Blind {
-            bottom: tip + Point::drill().length(hole.diameter),
-            point: Point::drill(),
-        },
-        ..*hole
-    }
 }

@@ -37,42 +37,31 @@ fn setting(case: &Case<'_>, index: usize) -> Vec<Seen> {
         Some(before) => &case.run.after_setting[before],
         None => &case.card.stock,
     };
-    let steps: Vec<&Step<'_>> = case
-        .run
-        .steps
-        .iter()
-        .filter(|s| s.place.setting == index)
-        .collect();
+    let steps = case.run.steps.iter();
+    let steps: Vec<&Step<'_>> = steps.filter(|s| s.place.setting == index).collect();
     if steps.is_empty() {
         return Vec::new();
     }
     let name = format!("setting {}", index + 1);
-    match surface(case, setting, shape) {
-        Err(why) => vec![
-            Seen::new(
-                &RULE,
-                Verdict::NotMet,
-                name.clone(),
-                format!("{name}: {why}"),
-            )
-            .blaming(cutters(case, setting.grip, index))
-            .else_cured_by("hold another surface"),
-        ],
-        Ok(diameter) => {
-            let mut found = in_the_jaws(case, setting, &steps, &name);
-            if let Facing::End(end) = setting.facing {
-                found.push(overhang(case, setting, end, (diameter, &steps, &name)));
-            } else if found.is_empty() {
-                let says = format!(
-                    "{name}: held on {} over {}",
-                    case.card.reads.size(diameter),
-                    case.card.reads.size(setting.grip.length())
-                );
-                found.push(Seen::new(&RULE, Verdict::Met, name, says));
-            }
-            found
+    let diameter = match surface(case, setting, shape) {
+        Held::On(diameter) => diameter,
+        Held::Not(why) => {
+            let says = format!("{name}: {why}");
+            let seen = Seen::new(&RULE, Verdict::NotMet, name, says);
+            let cutters = cutters(case, setting.grip, index);
+            return vec![seen.blaming(cutters).else_cured_by("hold another surface")];
         }
+    };
+    let mut found = in_the_jaws(case, setting, &steps, &name);
+    let reads = case.card.reads;
+    if let Facing::End(end) = setting.facing {
+        found.push(overhang(case, setting, end, (diameter, &steps, &name)));
+    } else if found.is_empty() {
+        let (on, over) = (reads.size(diameter), reads.size(setting.grip.length()));
+        let says = format!("{name}: held on {on} over {over}");
+        found.push(Seen::new(&RULE, Verdict::Met, name, says));
     }
+    found
 }
 
 /// Rows before a setting that cut the stretch it wants to hold.
@@ -97,8 +86,15 @@ fn outside_cut(feature: &Feature, stretch: Span) -> bool {
     }
 }
 
-/// The diameter that is held, or why it cannot be.
-fn surface(case: &Case<'_>, setting: &Setting, shape: &Turned) -> Result<Length, String> {
+/// What a grip finds.
+enum Held {
+    /// A plain surface of this diameter.
+    On(Length),
+    /// Nothing that can be held, and why.
+    Not(String),
+}
+
+fn surface(case: &Case<'_>, setting: &Setting, shape: &Turned) -> Held {
     let (grip, reads) = (setting.grip, case.card.reads);
     let stretch = format!(
         "the stretch from {} to {}",
@@ -107,40 +103,35 @@ fn surface(case: &Case<'_>, setting: &Setting, shape: &Turned) -> Result<Length,
     );
     let parts: Vec<_> = shape
         .outside()
-        .filter_map(|p| p.span.shared(grip).map(|s| (s, p)))
+        .filter_map(|p| p.span.shared(grip).map(|s| (s.length(), p)))
         .collect();
-    let covered: Length = parts.iter().map(|(s, _)| s.length()).sum();
-    if grip.length().mm() <= 0.0 || (covered - grip.length()).mm().abs() > WITHIN_MM {
-        return Err(format!("{stretch} is not all there to be held"));
-    }
-    let Some(diameter) = parts.first().map(|(_, p)| p.from) else {
-        return Err(format!("{stretch} is not there to be held"));
+    let covered: Length = parts.iter().map(|(length, _)| *length).sum();
+    let whole = grip.length().mm() > 0.0 && (covered - grip.length()).mm().abs() <= WITHIN_MM;
+    let Some(diameter) = parts.first().map(|(_, p)| p.from).filter(|_| whole) else {
+        return Held::Not(format!("{stretch} is not all there to be held"));
     };
-    let plain = parts.iter().all(|(_, p)| {
-        (p.from - diameter).mm().abs() < WITHIN_MM && (p.to - diameter).mm().abs() < WITHIN_MM
-    });
-    if !plain {
-        return Err(format!(
+    let same = |d: Length| (d - diameter).mm().abs() < WITHIN_MM;
+    if !parts.iter().all(|(_, p)| same(p.from) && same(p.to)) {
+        return Held::Not(format!(
             "{stretch} is stepped or tapered and cannot be held"
         ));
     }
-    let threaded = shape
+    let mut outside = shape
         .threads()
-        .any(|(_, s, span, _)| s == Surface::Outside && span.shared(grip).is_some());
+        .filter(|(_, surface, ..)| *surface == Surface::Outside);
+    let threaded = outside.any(|(_, _, span, _)| span.shared(grip).is_some());
     if threaded && !setting.holder.hold.is_kind() {
-        return Err(format!("bare jaws would close on a thread over {stretch}"));
+        return Held::Not(format!("bare jaws would close on a thread over {stretch}"));
     }
     let (least, most) = setting.holder.takes;
     if diameter < least || diameter > most {
         let what = setting.holder.hold.words();
-        return Err(format!(
-            "{} is outside what the {what} takes, {} to {}",
-            reads.size(diameter),
-            reads.size(least),
-            reads.size(most)
+        let [held, least, most] = [diameter, least, most].map(|d| reads.size(d));
+        return Held::Not(format!(
+            "{held} is outside what the {what} takes, {least} to {most}"
         ));
     }
-    Ok(diameter)
+    Held::On(diameter)
 }
 
 /// Rows that would cut in the jaws.

@@ -51,11 +51,7 @@ pub(super) fn made_before(case: &Case<'_>, step: &Step<'_>) -> bool {
 }
 
 fn seen(step: &Step<'_>) -> Seen {
-    let what = step
-        .operation
-        .makes
-        .clone()
-        .unwrap_or_else(|| step.operation.work.word().to_owned());
+    let what = step.what();
     let why = step
         .refused
         .as_ref()

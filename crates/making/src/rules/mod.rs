@@ -14,6 +14,7 @@ mod truth;
 mod wall;
 mod whole;
 
+pub(crate) use reach::GROOVE_MM;
 pub(crate) use ream::OVERSIZE_MM;
 pub(crate) use start::CENTRE_SHARE;
 

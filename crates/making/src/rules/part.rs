@@ -44,11 +44,7 @@ fn lost(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
     let parted = case.run.steps.iter().find(|s| {
         s.place.setting == step.place.setting && matches!(s.operation.work, Work::Part { .. })
     })?;
-    let what = step
-        .operation
-        .makes
-        .clone()
-        .unwrap_or_else(|| step.operation.work.word().to_owned());
+    let what = step.what();
     let says = format!(
         "row {} ({}) comes after row {} has parted the piece off: nothing holds it",
         step.number,
@@ -63,62 +59,67 @@ fn lost(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
 }
 
 fn parting(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
-    let (Work::Part { at, .. }, Facing::End(end)) = (
-        &step.operation.work,
-        case.card.settings[step.place.setting].facing,
-    ) else {
+    let setting = &case.card.settings[step.place.setting];
+    let (Work::Part { .. }, Facing::End(end)) = (&step.operation.work, setting.facing) else {
         return None;
     };
     if !step.removed || !step.held {
         return None;
     }
-    let reads = case.card.reads;
-    let drawn = case.piece.shape.span();
-    let grip = case.card.settings[step.place.setting].grip;
-    let (left, from_jaws) = match end {
-        End::Low => (*at - drawn.to, grip.from - *at),
-        End::High => (drawn.from - *at, *at - grip.to),
+    let (drawn, made) = (case.piece.shape.span(), step.after.span());
+    let (left, from_jaws, cut) = match end {
+        End::Low => (made.to - drawn.to, setting.grip.from - made.to, made.to),
+        End::High => (
+            drawn.from - made.from,
+            made.from - setting.grip.to,
+            made.from,
+        ),
     };
-    let number = step.number;
-    let new =
-        |verdict, says: String| Seen::new(&RULE, verdict, "length", says).blaming([step.place]);
-    if left.mm() < -WITHIN_MM {
-        let says = format!(
-            "row {number} parts the piece {} too short",
-            reads.size(left * -1.0)
-        );
-        return Some(new(Verdict::NotMet, says).else_cured_by("part further from the face"));
-    }
-    let far = Length::from_mm(FROM_JAWS_MM);
-    let widest = step
+    let least = Length::from_mm(FROM_JAWS_MM);
+    let near = step
         .before
-        .outside_at(*at)
-        .filter(|d| *d > far)
-        .unwrap_or(far);
-    if from_jaws > widest {
-        let says = format!(
-            "row {number} parts {} from the jaws: the blade chatters or jams",
-            reads.size(from_jaws)
-        );
-        return Some(new(Verdict::MetOnCondition, says).on_condition(format!(
-            "the cut of row {number} is at most {} from the jaws",
-            reads.size(widest)
-        )));
-    }
+        .outside_at(cut)
+        .filter(|d| *d > least)
+        .unwrap_or(least);
     let faced = case.run.steps.iter().any(|s| {
         s.place > step.place && matches!(s.operation.work, Work::Face { end: e, .. } if e != end)
     });
-    if faced && left.mm() < TO_FACE_MM - WITHIN_MM {
-        let says = format!("row {number} leaves {} to face", reads.size(left));
-        return Some(
-            new(Verdict::MetOnCondition, says)
-                .on_condition("the parted face comes out clean".to_owned()),
+    Some(judge(
+        case,
+        step,
+        (left, from_jaws, near),
+        faced.then_some(TO_FACE_MM),
+    ))
+}
+
+/// Metal left on the face, distance from the jaws and the greatest that is good, and what must be
+/// left where the face is faced later.
+fn judge(
+    case: &Case<'_>,
+    step: &Step<'_>,
+    (left, from_jaws, near): (Length, Length, Length),
+    to_face_mm: Option<f64>,
+) -> Seen {
+    let row = step.number;
+    let sizes = [left, left * -1.0, from_jaws, near].map(|l| case.card.reads.size(l));
+    let [on, short, off, close] = &sizes;
+    let new = |verdict, says: String| Seen::new(&RULE, verdict, "length", says);
+    if left.mm() < -WITHIN_MM {
+        let says = format!("row {row} parts the piece {short} too short");
+        let seen = new(Verdict::NotMet, says).blaming([step.place]);
+        seen.else_cured_by("part further from the face")
+    } else if from_jaws > near {
+        let says = format!("row {row} parts {off} from the jaws: the blade chatters or jams");
+        let asked = format!("the cut of row {row} is at most {close} from the jaws");
+        new(Verdict::MetOnCondition, says).on_condition(asked)
+    } else if to_face_mm.is_some_and(|least| left.mm() < least - WITHIN_MM) {
+        let seen = new(
+            Verdict::MetOnCondition,
+            format!("row {row} leaves {on} to face"),
         );
+        seen.on_condition("the parted face comes out clean")
+    } else {
+        let says = format!("row {row} parts with {on} left to face, {off} from the jaws");
+        new(Verdict::Met, says)
     }
-    let says = format!(
-        "row {number} parts with {} left to face, {} from the jaws",
-        reads.size(left),
-        reads.size(from_jaws)
-    );
-    Some(new(Verdict::Met, says))
 }

@@ -1,12 +1,13 @@
 //! A row works on a side that can be reached in its setting.
 
-use plant::part::End;
+use plant::part::{End, Form, Span, Surface};
 use reckoning::formula::Cite;
+use reckoning::quantity::Length;
 use reckoning::{Rule, Verdict};
 
 use super::{Case, Seen, metal, or_met};
 use crate::card::{Facing, Work};
-use crate::simulate::Step;
+use crate::simulate::{Step, WITHIN_MM};
 
 /// The rule.
 pub(super) static RULE: Rule = Rule {
@@ -18,6 +19,9 @@ pub(super) static RULE: Rule = Rule {
         place: "what a tool can reach",
     },
 };
+
+/// Greatest width of a groove that a narrow tool cuts behind a shoulder, mm.
+pub(crate) const GROOVE_MM: f64 = 3.0;
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
     let found = case
@@ -36,38 +40,69 @@ pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
 
 fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
     let facing = case.card.settings[step.place.setting].facing;
-    let reached = match (&step.operation.work, facing) {
-        (Work::Deburr { .. }, _) | (Work::CrossDrill { .. }, Facing::Side) => true,
-        (Work::CrossDrill { .. }, Facing::End(_)) => false,
-        (Work::Ream { .. } | Work::Tap { .. }, Facing::Side) => metal::made_before(case, step),
-        (_, Facing::Side) => false,
-        (work, Facing::End(open)) => end_of(work).is_none_or(|end| end == open),
-    };
-    if reached {
-        return None;
-    }
-    let side = match (&step.operation.work, end_of(&step.operation.work)) {
-        (Work::CrossDrill { .. }, _) => "the side of the piece lies in no drilling machine",
-        (_, Some(End::Low)) => "the left end is not outward",
-        (_, Some(End::High)) => "the right end is not outward",
-        (_, None) => "the piece does not turn",
-    };
-    let what = step
-        .operation
-        .makes
-        .clone()
-        .unwrap_or_else(|| step.operation.work.word().to_owned());
-    let says = format!(
-        "row {} ({}) cannot be reached in setting {}: {side}",
-        step.number,
-        step.operation.work.word(),
-        step.place.setting + 1
-    );
+    let (row, word) = (step.number, step.operation.work.word());
+    let setting = step.place.setting + 1;
+    let why = hindered(case, step, facing)?;
+    let says = format!("row {row} ({word}) cannot be reached in setting {setting}: {why}");
     Some(
-        Seen::new(&RULE, Verdict::NotMet, what, says)
+        Seen::new(&RULE, Verdict::NotMet, step.what(), says)
             .blaming([step.place])
             .else_cured_by("add a setting that presents that side"),
     )
+}
+
+/// What stands between the tool and its work.
+fn hindered(case: &Case<'_>, step: &Step<'_>, facing: Facing) -> Option<&'static str> {
+    let work = &step.operation.work;
+    match (work, facing) {
+        (Work::Deburr { .. }, _) | (Work::CrossDrill { .. }, Facing::Side) => None,
+        (Work::CrossDrill { .. }, Facing::End(_)) => {
+            Some("the side of the piece lies under no drilling machine")
+        }
+        (Work::Ream { .. } | Work::Tap { .. }, Facing::Side) if metal::made_before(case, step) => {
+            None
+        }
+        (_, Facing::Side) => Some("the piece does not turn"),
+        (work, Facing::End(open)) => match end_of(work) {
+            Some(End::Low) if open == End::High => Some("the left end is not outward"),
+            Some(End::High) if open == End::Low => Some("the right end is not outward"),
+            Some(_) => None,
+            None => behind(step, open).then_some("wider metal stands in front of it"),
+        },
+    }
+}
+
+/// Whether a cut on the outside lies behind wider metal; a groove does, and a narrow tool goes in.
+fn behind(step: &Step<'_>, open: End) -> bool {
+    let Some(Form::Turned {
+        surface: Surface::Outside,
+        span,
+        from,
+        to,
+    }) = step.cut.as_ref().map(|f| &f.form)
+    else {
+        return false;
+    };
+    let wide = if from > to { *from } else { *to };
+    let whole = step.before.span();
+    let way = match open {
+        End::Low => Span {
+            from: whole.from,
+            to: span.from,
+        },
+        End::High => Span {
+            from: span.to,
+            to: whole.to,
+        },
+    };
+    let groove = span.length().mm() <= GROOVE_MM;
+    let a_little = Length::from_mm(WITHIN_MM);
+    let wider = |d: Length| d > wide + a_little;
+    let mut in_front = step
+        .before
+        .outside()
+        .filter(|p| p.span.shared(way).is_some());
+    !groove && in_front.any(|p| wider(p.from) || wider(p.to))
 }
 
 /// The end from which an operation works, where it must be one of them.

@@ -6,7 +6,7 @@ use reckoning::quantity::Length;
 use reckoning::{Rule, Verdict};
 
 use super::{Case, Seen, or_met};
-use crate::card::{Facing, Work};
+use crate::card::{Facing, Place, Work};
 use crate::simulate::{Step, WITHIN_MM};
 
 /// The rule.
@@ -38,73 +38,62 @@ pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
 }
 
 fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
-    let Work::Ream { reamer, .. } = &step.operation.work else {
+    let facing = case.card.settings[step.place.setting].facing;
+    let (Work::Ream { reamer, .. }, Facing::End(end)) = (&step.operation.work, facing) else {
         return None;
     };
-    let facing = case.card.settings[step.place.setting].facing;
-    if facing == Facing::Side {
-        return None;
-    }
     let cut = step.cut.as_ref()?;
     let span = cut.form.span()?;
-    let reads = case.card.reads;
-    let id = cut.id.clone();
-    let mouth = match facing {
-        Facing::End(End::High) => span.to - Length::from_mm(WITHIN_MM),
-        _ => span.from,
+    let mouth = match end {
+        End::High => span.to - Length::from_mm(WITHIN_MM),
+        End::Low => span.from,
     };
-    let drills = case
-        .run
-        .steps
-        .iter()
-        .filter(|s| matches!(s.operation.work, Work::Drill { .. } | Work::Bore(_)))
-        .map(|s| s.place);
+    let row = step.number;
     let Some(hole) = step.before.inside_at(mouth) else {
-        let says = format!("row {} reams where no hole is drilled", step.number);
-        return Some(
-            Seen::new(&RULE, Verdict::NotMet, id, says)
-                .blaming([step.place])
-                .blaming(drills),
-        );
+        let says = format!("row {row} reams where no hole is drilled");
+        let seen = Seen::new(&RULE, Verdict::NotMet, cut.id.clone(), says);
+        return Some(seen.blaming([step.place]).blaming(drills(case)));
     };
     let left = reamer.diameter - hole - Length::from_mm(OVERSIZE_MM);
     let says = format!(
-        "row {} reams {} in a hole of {}: {} is left to cut",
-        step.number,
+        "row {row} reams {} in a hole of {}: {} is left to cut",
         reamer.name,
-        reads.size(hole),
-        reads.error(left)
+        case.card.reads.size(hole),
+        case.card.reads.error(left)
     );
-    let most = Length::from_mm(if reamer.diameter.mm() > MOST_MM.2 {
-        MOST_MM.1
-    } else {
-        MOST_MM.0
-    });
-    let (verdict, cure) = if left.mm() <= 0.0 {
+    let (verdict, cure) = judge(left, reamer.diameter);
+    let seen = Seen::new(&RULE, verdict, cut.id.clone(), says);
+    let gauged = format!("the bore gauges to its size after row {row}");
+    Some(match verdict {
+        Verdict::Met => lead(case, step, (cut, reamer.lead), seen),
+        Verdict::MetOnCondition => seen.on_condition(gauged).else_cured_by(cure),
+        _ => seen
+            .blaming([step.place])
+            .blaming(drills(case))
+            .else_cured_by(cure),
+    })
+}
+
+/// Rows that make holes: one of them may stand too late.
+fn drills<'a>(case: &'a Case<'_>) -> impl Iterator<Item = Place> + 'a {
+    let makes_holes =
+        |s: &&Step<'_>| matches!(s.operation.work, Work::Drill { .. } | Work::Bore(_));
+    case.run.steps.iter().filter(makes_holes).map(|s| s.place)
+}
+
+/// Whether the metal left on the diameter suits a reamer, and which drill suits it better.
+fn judge(left: Length, reamer: Length) -> (Verdict, &'static str) {
+    let (small, large, border) = MOST_MM;
+    let most = if reamer.mm() > border { large } else { small };
+    if left.mm() <= 0.0 {
         (Verdict::NotMet, "drill smaller")
     } else if left.mm() < LEAST_MM {
         (Verdict::MetOnCondition, "drill smaller: the reamer rubs")
-    } else if left > most {
+    } else if left.mm() > most {
         (Verdict::MetOnCondition, "drill larger: the reamer chatters")
     } else {
-        return Some(lead(
-            case,
-            step,
-            (cut, reamer.lead),
-            Seen::new(&RULE, Verdict::Met, id, says),
-        ));
-    };
-    let seen = Seen::new(&RULE, verdict, id, says)
-        .blaming([step.place])
-        .blaming(drills)
-        .else_cured_by(cure);
-    Some(match verdict {
-        Verdict::MetOnCondition => seen.on_condition(format!(
-            "the bore gauges to its size after row {}",
-            step.number
-        )),
-        _ => seen,
-    })
+        (Verdict::Met, "")
+    }
 }
 
 /// Whether the hole is as deep as it is reamed, with room for the lead of the reamer beyond.

@@ -43,56 +43,48 @@ pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
 }
 
 fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
-    let Work::Drill { end, drill, depth } = &step.operation.work else {
+    let Work::Drill { end, drill, .. } = &step.operation.work else {
         return None;
     };
     if drill.diameter.mm() <= STARTS_ITSELF_MM {
+        None
+    } else if !started(&step.before, *end) {
+        Some(no_start(case, step)?)
+    } else if step.proud.mm() > WITHIN_MM {
+        Some(not_faced(case, step))
+    } else {
+        None
+    }
+}
+
+fn no_start(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
+    let Work::Drill { end, drill, depth } = &step.operation.work else {
         return None;
-    }
+    };
     let reads = case.card.reads;
-    let what = step
-        .operation
-        .makes
-        .clone()
-        .unwrap_or_else(|| drill.name.clone());
-    if !started(&step.before, *end) {
-        let says = format!(
-            "row {} drills {} with no start: at {} deep it may lie {} to {} off the axis",
-            step.number,
-            drill.name,
-            reads.size(*depth),
-            reads.error(*depth * WANDER.0),
-            reads.error(*depth * WANDER.1)
-        );
-        let centre = Operation::on_the_way(Work::CentreDrill {
-            end: *end,
-            mouth: drill.diameter * CENTRE_SHARE,
-        });
-        return Some(
-            Seen::new(&RULE, Verdict::NotMet, what, says)
-                .blaming([step.place])
-                .blaming(centres(case, *end))
-                .missing(centre),
-        );
-    }
-    if step.proud.mm() > WITHIN_MM {
-        let says = format!(
-            "row {} drills into an end that is not faced: {} still stands proud",
-            step.number,
-            reads.size(step.proud)
-        );
-        let condition = format!(
-            "the end is flat within 0.1 mm before row {} and the depth allows for {}",
-            step.number,
-            reads.size(step.proud)
-        );
-        return Some(
-            Seen::new(&RULE, Verdict::MetOnCondition, what, says)
-                .blaming([step.place])
-                .on_condition(condition),
-        );
-    }
-    None
+    let says = format!(
+        "row {} drills {} with no start: at {} deep it may lie {} to {} off the axis",
+        step.number,
+        drill.name,
+        reads.size(*depth),
+        reads.error(*depth * WANDER.0),
+        reads.error(*depth * WANDER.1)
+    );
+    let centre = Operation::on_the_way(Work::CentreDrill {
+        end: *end,
+        mouth: drill.diameter * CENTRE_SHARE,
+    });
+    let seen = Seen::new(&RULE, Verdict::NotMet, step.what(), says).blaming([step.place]);
+    Some(seen.blaming(centres(case, *end)).missing(centre))
+}
+
+fn not_faced(case: &Case<'_>, step: &Step<'_>) -> Seen {
+    let (row, proud) = (step.number, case.card.reads.size(step.proud));
+    let says =
+        format!("row {row} drills into an end that is not faced: {proud} still stands proud");
+    let flat =
+        format!("the end is flat within 0.1 mm before row {row} and the depth allows for {proud}");
+    Seen::new(&RULE, Verdict::MetOnCondition, step.what(), says).on_condition(flat)
 }
 
 /// Rows that centre-drill this end: they may stand too late.

@@ -93,71 +93,68 @@ fn followed(case: &Case<'_>, index: usize) -> Option<usize> {
 fn seen(case: &Case<'_>, cuts: &[Cut]) -> Option<Seen> {
     let first = cuts.iter().min_by_key(|c| c.setting)?;
     let last = cuts.iter().max_by_key(|c| c.setting)?;
+    if first.setting == last.setting {
+        return together(cuts, last);
+    }
     let zone = cuts
         .iter()
         .map(|c| c.zone.mm())
         .fold(f64::INFINITY, f64::min);
-    let (zone, reads) = (Length::from_mm(zone), case.card.reads);
-    if first.setting == last.setting {
-        if cuts.len() < 2 {
-            return None;
-        }
-        let names: Vec<&str> = cuts.iter().map(|c| c.feature.as_str()).collect();
-        let says = format!(
-            "{} are cut in one setting, {}",
-            names.join(", "),
-            first.setting + 1
-        );
-        return Some(Seen::new(&RULE, Verdict::Met, last.feature.clone(), says));
-    }
+    let zone = Length::from_mm(zone);
     let (worst, likely, lines) = offsets(case, first, last, zone);
     let allowed = zone / 2.0;
-    let (verdict, end) = if likely > allowed {
+    let moves = &case.card.settings[first.setting + 1..=last.setting];
+    let assumed = moves.iter().any(|s| s.holder.swing.is_assumed());
+    let (verdict, end) = judge((worst, likely), allowed, assumed);
+    let errors = [worst, likely, allowed, zone].map(|e| case.card.reads.error(e));
+    let [worst, most_likely, most, zone] = &errors;
+    let (a, b, turned) = (&first.feature, &last.feature, last.setting + 1);
+    let says = format!(
+        "{a} (setting {}) and {b} (setting {turned}) may lie {worst} apart at the worst and \
+         {most_likely} likely, the dial shows twice that; {most} is allowed: {end}",
+        first.setting + 1
+    );
+    let dial = format!("a dial on {a} swings");
+    let cure = format!("set the piece true in setting {turned} until {dial} no more than {zone}");
+    let asked = format!("in setting {turned} {dial} at most {zone} before {b} is cut");
+    let mut found = Seen::new(&RULE, verdict, b.clone(), says).with(lines);
+    found.margin = Some(allowed / likely);
+    Some(match verdict {
+        Verdict::Met => found,
+        Verdict::MetOnCondition => found.on_condition(asked).else_cured_by(cure),
+        _ => found.blaming([last.place, first.place]).else_cured_by(cure),
+    })
+}
+
+/// An answer that rests on an assumed swing is met on condition at best.
+fn judge(
+    (worst, likely): (Length, Length),
+    allowed: Length,
+    assumed: bool,
+) -> (Verdict, &'static str) {
+    if likely > allowed {
         (Verdict::NotMet, "likely too much")
     } else if worst > allowed {
         (Verdict::MetOnCondition, "the worst is too much")
+    } else if assumed {
+        (
+            Verdict::MetOnCondition,
+            "within it by a swing that is assumed",
+        )
     } else {
         (Verdict::Met, "within it even at the worst")
-    };
+    }
+}
+
+/// A group that is cut in one setting.
+fn together(cuts: &[Cut], last: &Cut) -> Option<Seen> {
+    let names: Vec<&str> = cuts.iter().map(|c| c.feature.as_str()).collect();
     let says = format!(
-        "{} (setting {}) and {} (setting {}) may lie {} apart at the worst and {} likely, the dial shows twice that; {} is allowed: {end}",
-        first.feature,
-        first.setting + 1,
-        last.feature,
-        last.setting + 1,
-        reads.error(worst),
-        reads.error(likely),
-        reads.error(allowed)
+        "{} are cut in one setting, {}",
+        names.join(", "),
+        last.setting + 1
     );
-    let rests = case.card.settings[first.setting + 1..=last.setting]
-        .iter()
-        .any(|s| s.holder.swing.is_assumed());
-    let verdict = if verdict == Verdict::Met && rests {
-        Verdict::MetOnCondition
-    } else {
-        verdict
-    };
-    let mut found = Seen::new(&RULE, verdict, last.feature.clone(), says)
-        .with(lines)
-        .blaming([last.place])
-        .blaming([first.place])
-        .else_cured_by(format!(
-            "set the piece true in setting {} until a dial on {} swings no more than {}",
-            last.setting + 1,
-            first.feature,
-            reads.error(zone)
-        ));
-    found.margin = Some(allowed / likely);
-    Some(match verdict {
-        Verdict::MetOnCondition => found.on_condition(format!(
-            "in setting {} a dial on {} swings at most {} before {} is cut",
-            last.setting + 1,
-            first.feature,
-            reads.error(zone),
-            last.feature
-        )),
-        _ => found,
-    })
+    (cuts.len() > 1).then(|| Seen::new(&RULE, Verdict::Met, last.feature.clone(), says))
 }
 
 /// Worst and likely offset between two settings, with the lines of the sum.

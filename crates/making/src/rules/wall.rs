@@ -6,7 +6,7 @@ use reckoning::quantity::{Length, MM};
 use reckoning::{Rule, Verdict, Working};
 
 use super::{Case, Seen, at_worst_high};
-use crate::simulate::WITHIN_MM;
+use crate::simulate::{Step, WITHIN_MM};
 
 /// The rule.
 pub(super) static RULE: Rule = Rule {
@@ -21,52 +21,49 @@ pub(super) static RULE: Rule = Rule {
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
     let least = at_worst_high(&case.piece.least_wall);
-    let reads = case.card.reads;
     let mut lines = Working::new();
     lines.know("t", "least wall asked", &MM, &case.piece.least_wall);
-    let thin = case
+    let all = case
         .run
         .steps
         .iter()
-        .filter_map(|s| thinnest(&s.after).map(|t| (s, t)))
+        .filter_map(|s| thinnest(&s.after).map(|t| (s, t)));
+    let thin = all
         .filter(|(_, t)| t.0 + Length::from_mm(WITHIN_MM) < least)
         .min_by(|a, b| a.1.0.mm().total_cmp(&b.1.0.mm()));
-    if let Some((step, (wall, place))) = thin {
-        let says = format!(
-            "row {} leaves {} {place}; {} is asked, {} is missing",
-            step.number,
-            reads.size(wall),
-            reads.size(least),
-            reads.size(least - wall)
-        );
-        let what = step
-            .operation
-            .makes
-            .clone()
-            .unwrap_or_else(|| step.operation.work.word().to_owned());
-        let mut seen = Seen::new(&RULE, Verdict::NotMet, what, says)
-            .with(lines)
-            .blaming([step.place])
-            .else_cured_by(format!(
-                "no order cures it: the drawing or the drill must leave {} more",
-                reads.size(least - wall)
-            ));
-        seen.margin = Some(wall / least);
-        return vec![seen];
-    }
-    let says = thinnest(&case.run.shape).map_or_else(
-        || "the piece has no wall".to_owned(),
-        |(wall, place)| {
-            format!(
-                "the least wall is {} {place}; {} is asked",
-                reads.size(wall),
-                reads.size(least)
+    let (mut seen, wall) = match (thin, thinnest(&case.run.shape)) {
+        (Some((step, (wall, at))), _) => (too_thin(case, step, (wall, at, least)), Some(wall)),
+        (None, Some((wall, at))) => {
+            let [there, asked] = [wall, least].map(|l| case.card.reads.size(l));
+            let says = format!("the least wall is {there} {at}; {asked} is asked");
+            (
+                Seen::new(&RULE, Verdict::Met, case.piece.id.clone(), says),
+                Some(wall),
             )
-        },
+        }
+        (None, None) => {
+            let says = "the piece has no wall";
+            (
+                Seen::new(&RULE, Verdict::Met, case.piece.id.clone(), says),
+                None,
+            )
+        }
+    };
+    seen.margin = wall.map(|wall| wall / least);
+    vec![seen.with(lines)]
+}
+
+fn too_thin(case: &Case<'_>, step: &Step<'_>, (wall, at, least): (Length, &str, Length)) -> Seen {
+    let [there, asked, missing] = [wall, least, least - wall].map(|l| case.card.reads.size(l));
+    let says = format!(
+        "row {} leaves {there} {at}; {asked} is asked, {missing} is missing",
+        step.number
     );
-    let mut seen = Seen::new(&RULE, Verdict::Met, case.piece.id.clone(), says).with(lines);
-    seen.margin = thinnest(&case.run.shape).map(|(wall, _)| wall / least);
-    vec![seen]
+    Seen::new(&RULE, Verdict::NotMet, step.what(), says)
+        .blaming([step.place])
+        .else_cured_by(format!(
+            "no order cures it: the drawing or the drill must leave {missing} more"
+        ))
 }
 
 /// The thinnest metal and where it is.

@@ -15,48 +15,35 @@ pub(super) fn look(
     tapping: &Tapping<'_>,
     hole: Length,
 ) -> Option<Seen> {
-    let reads = case.card.reads;
-    let p = tapping.thread.pitch;
-    let length = tapping.span.length();
-    let wanted = Length::from_mm(blind_depth(length.mm(), tapping.tap.pitches(), p.mm()));
+    let (row, words) = (step.number, tapping.tap.words());
+    let new = |verdict, says: String| Seen::new(&RULE, verdict, tapping.id, says);
     let found = match room(&step.before, tapping, hole) {
         Room::Open => {
-            let says = format!(
-                "row {} taps a hole that is open at the far end of the thread",
-                step.number
-            );
-            return Some(Seen::new(&RULE, Verdict::Met, tapping.id, says));
+            let says = format!("row {row} taps a hole that is open at the far end of the thread");
+            return Some(new(Verdict::Met, says));
         }
         Room::Deep(deep) => deep,
     };
-    let words = tapping.tap.words();
+    let (length, pitch) = (tapping.span.length(), tapping.thread.pitch);
+    let wanted = blind_depth(length.mm(), tapping.tap.pitches(), pitch.mm());
+    let wanted = Length::from_mm(wanted);
     let lines = working(case, tapping, length, wanted);
+    let sizes = [found, length, wanted, wanted - found];
+    let [deep, thread, wants, short] = sizes.map(|l| case.card.reads.size(l));
     if found.mm() + WITHIN_MM >= wanted.mm() {
         let says = format!(
-            "row {}: {} of full hole for {} of thread, the {words} wants {}",
-            step.number,
-            reads.size(found),
-            reads.size(length),
-            reads.size(wanted)
+            "row {row}: {deep} of full hole for {thread} of thread, the {words} wants {wants}"
         );
-        return Some(Seen::new(&RULE, Verdict::Met, tapping.id, says).with(lines));
+        return Some(new(Verdict::Met, says).with(lines));
     }
-    let short = reads.size(wanted - found);
     let says = format!(
-        "row {}: the hole is {short} too shallow: {} of full diameter, and the {words} wants {} for {} of thread",
-        step.number,
-        reads.size(found),
-        reads.size(wanted),
-        reads.size(length)
+        "row {row}: the hole is {short} too shallow: {deep} of full diameter, and the {words} wants \
+         {wants} for {thread} of thread"
     );
-    Some(
-        Seen::new(&RULE, Verdict::NotMet, tapping.id, says)
-            .with(lines)
-            .blaming([step.place])
-            .else_cured_by(format!(
-                "drill {short} deeper, or draw the thread {short} shorter"
-            )),
-    )
+    let seen = new(Verdict::NotMet, says).with(lines).blaming([step.place]);
+    Some(seen.else_cured_by(format!(
+        "drill {short} deeper, or draw the thread {short} shorter"
+    )))
 }
 
 /// What lies beyond the far end of a thread.

@@ -33,8 +33,8 @@ pub(super) fn look(
     };
     let form = named.series.form();
     let share = form.depth_share(named.major.mm(), named.pitch.mm(), hole.mm());
-    let mut lines = Working::new();
     let size = |length| drawn(case, tapping.id, length);
+    let mut lines = Working::new();
     let inputs = [
         lines.know("D", "major diameter", &MM, &size(named.major)),
         lines.know("P", "pitch", &MM, &size(named.pitch)),
@@ -43,21 +43,14 @@ pub(super) fn look(
     lines
         .settled(form.cards().depth_share, &inputs, share)
         .ok()?;
-    let judged = judge(
-        Ratio::from_percent(share),
-        &form.hole_limits(),
-        case.piece.service,
-    );
-    let says = format!(
-        "row {} taps {} in a hole of {}, {} of a full thread{}",
-        step.number,
-        named.name,
-        case.card.reads.size(hole),
-        percent(share),
-        judged.wrong
-    );
+    let limits = form.hole_limits();
+    let judged = judge(Ratio::from_percent(share), &limits, case.piece.service);
+    let (row, name, wrong) = (step.number, &named.name, judged.wrong);
+    let (hole, share) = (case.card.reads.size(hole), percent(share));
+    let says =
+        format!("row {row} taps {name} in a hole of {hole}, {share} of a full thread{wrong}");
     let found = Seen::new(&RULE, judged.verdict, tapping.id, says).with(lines);
-    let by_hand = format!("{} runs in by hand over its whole length", named.name);
+    let by_hand = format!("{name} runs in by hand over its whole length");
     Some(match judged.verdict {
         Verdict::Met => found,
         Verdict::MetOnCondition => found.on_condition(by_hand).else_cured_by(judged.better),

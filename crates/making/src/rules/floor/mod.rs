@@ -1,6 +1,8 @@
 //! The point of a drill leaves a floor in a blind hole, and passes the end of one right through.
 
-use formulas::cutting::{POINT, THROUGH_TIP, point, through_tip};
+mod open;
+
+use formulas::cutting::{POINT, point};
 use plant::part::{End, Feature, Form, Turned};
 use reckoning::formula::Cite;
 use reckoning::quantity::{Angle, DEGREE, Length, MM};
@@ -24,91 +26,14 @@ pub(super) static RULE: Rule = Rule {
 
 /// Angle of the point of an ordinary twist drill.
 const POINT_DEG: f64 = 118.0;
-/// Full diameter beyond the end of a hole right through, mm.
-const PAST_MM: f64 = 0.5;
 /// Floor of a hole that holds no pressure: at least so much, and this share of the drill.
 const FLOOR: (f64, f64) = (1.0, 0.3);
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
-    let found: Vec<Seen> = case
-        .run
-        .steps
-        .iter()
-        .filter_map(|s| seen(case, s))
-        .collect();
+    let drilled = |s: &&Step<'_>| matches!(s.operation.work, Work::Drill { .. });
+    let steps = case.run.steps.iter().filter(drilled);
+    let found = steps.filter_map(|s| seen(case, s)).collect();
     or_met(found, &RULE, "nothing is drilled", case)
-}
-
-/// A hole right through, drilled before the piece is parted: its full diameter must pass the end.
-fn open(case: &Case<'_>, step: &Step<'_>, cut: &Feature) -> Option<Seen> {
-    let Form::Drilled {
-        diameter, depth, ..
-    } = &cut.form
-    else {
-        return None;
-    };
-    let whole = case.piece.shape.span().length();
-    let id = step.operation.makes.as_deref()?;
-    let drawn_through = through(&case.piece.shape, &case.piece.shape.feature(id)?.form);
-    if !drawn_through || step.before.span().length() < whole + Length::from_mm(PAST_MM) {
-        return None;
-    }
-    let reads = case.card.reads;
-    let l = point(diameter.mm(), POINT_DEG);
-    let least = Length::from_mm(through_tip(whole.mm(), PAST_MM, l));
-    let tip = *depth + Length::from_mm(l) - step.proud;
-    let mut lines = Working::new();
-    let inputs = [
-        lines.know(
-            "L",
-            "length of the part",
-            &MM,
-            &drawn(case, "length", whole),
-        ),
-        lines.know(
-            "b",
-            "full diameter beyond it",
-            &MM,
-            &drawn(case, id, Length::from_mm(PAST_MM)),
-        ),
-        lines.know(
-            "l",
-            "length of the point",
-            &MM,
-            &drawn(case, id, Length::from_mm(l)),
-        ),
-    ];
-    lines.settled(&THROUGH_TIP, &inputs, least.mm()).ok()?;
-    let says = format!(
-        "row {} drills {id} right through to a tip of {}",
-        step.number,
-        reads.size(tip)
-    );
-    let wanted = reads.size(least);
-    if tip.mm() + WITHIN_MM < least.mm() {
-        let says = format!("{says}; {wanted} is wanted, or a cone is left in the end");
-        let seen = Seen::new(&RULE, Verdict::NotMet, id, says)
-            .with(lines)
-            .blaming([step.place]);
-        return Some(seen.else_cured_by(format!("drill {} deeper", reads.size(least - tip))));
-    }
-    Some(
-        Seen::new(
-            &RULE,
-            Verdict::Met,
-            id,
-            format!("{says}; {wanted} is the least"),
-        )
-        .with(lines),
-    )
-}
-
-/// Whether a hole is drawn right through.
-fn through(drawing: &Turned, form: &Form) -> bool {
-    let Form::Drilled { depth, .. } = form else {
-        return false;
-    };
-    *depth + Length::from_mm(WITHIN_MM) >= drawing.span().length()
 }
 
 /// A drilled hole as it came out, from its own end inwards.
@@ -123,60 +48,56 @@ struct Hole<'a> {
 }
 
 fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
-    if !matches!(step.operation.work, Work::Drill { .. }) {
-        return None;
-    }
     let cut = step.cut.as_ref()?;
     let Some(hole) = blind(&case.piece.shape, cut) else {
-        return open(case, step, cut);
+        return open::look(case, step, cut);
     };
-    let reads = case.card.reads;
-    let least = least(case, &hole);
-    let working = working(case, &hole);
+    let (floor, least) = (hole.floor, least(case, &hole));
+    let (verdict, end) = judge(case, floor, least);
     let tip = hole.full + Length::from_mm(point(hole.diameter.mm(), POINT_DEG));
-    let depth = format!(
-        "row {} drills {} to a tip of {}",
-        step.number,
-        reads.size(hole.diameter),
-        reads.size(tip)
+    let sizes = [hole.diameter, tip, least].map(|l| case.card.reads.size(l));
+    let [drill, tip, wanted] = &sizes;
+    let says = format!(
+        "row {} drills {drill} to a tip of {tip}, {end}",
+        step.number
     );
-    let (verdict, says) = if hole.floor.mm() <= 0.0 {
-        let out = reads.size(hole.floor * -1.0);
-        (
-            Verdict::NotMet,
-            format!("{depth}, which breaks out of the back by {out}"),
-        )
-    } else if hole.floor < least {
-        let says = format!(
-            "{depth}, which leaves a floor of {}; {} is wanted",
-            reads.size(hole.floor),
-            reads.size(least)
-        );
-        match case.piece.service {
-            Service::Pressure => (Verdict::NotMet, says),
-            Service::Open => (Verdict::MetOnCondition, says),
-        }
-    } else {
-        (
-            Verdict::Met,
-            format!(
-                "{depth}, with a floor of {} behind it",
-                reads.size(hole.floor)
-            ),
-        )
+    let mut found = Seen::new(&RULE, verdict, hole.id, says).with(working(case, &hole));
+    found.margin = Some(floor / least);
+    let left = format!("at least {wanted} of metal is left behind {}", hole.id);
+    let cure = shallower(case, step, hole.full - (least - floor));
+    Some(match verdict {
+        Verdict::Met => found,
+        Verdict::MetOnCondition => found.on_condition(left).else_cured_by(cure),
+        _ => found.blaming([step.place]).else_cured_by(cure),
+    })
+}
+
+fn judge(case: &Case<'_>, floor: Length, least: Length) -> (Verdict, String) {
+    let sizes = [floor, floor * -1.0, least].map(|l| case.card.reads.size(l));
+    let [left, out, wanted] = &sizes;
+    let thin = match case.piece.service {
+        Service::Pressure => Verdict::NotMet,
+        Service::Open => Verdict::MetOnCondition,
     };
-    let mut found = Seen::new(&RULE, verdict, hole.id, says)
-        .blaming([step.place])
-        .with(working);
-    found.margin = Some(hole.floor / least);
-    if verdict == Verdict::Met {
-        return Some(found);
+    if floor.mm() <= 0.0 {
+        let says = format!("which breaks out of the back by {out}");
+        (Verdict::NotMet, says)
+    } else if floor < least {
+        (
+            thin,
+            format!("which leaves a floor of {left}; {wanted} is wanted"),
+        )
+    } else {
+        (Verdict::Met, format!("with a floor of {left} behind it"))
     }
-    let deepest = hole.full - (least - hole.floor);
-    let cure = if deepest.mm() > 0.0 {
+}
+
+/// The cure by the greatest depth that leaves the floor.
+fn shallower(case: &Case<'_>, step: &Step<'_>, deepest: Length) -> String {
+    let (row, reads) = (step.number, case.card.reads);
+    if deepest.mm() > 0.0 {
         format!(
-            "drill row {} no deeper than {} at full diameter",
-            step.number,
+            "drill row {row} no deeper than {} at full diameter",
             reads.size(deepest)
         )
     } else {
@@ -184,17 +105,7 @@ fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
             "the piece is too short for this hole by {}",
             reads.size(deepest * -1.0)
         )
-    };
-    let found = found.else_cured_by(cure);
-    Some(if verdict == Verdict::MetOnCondition {
-        found.on_condition(format!(
-            "at least {} of metal is left behind {}",
-            reads.size(least),
-            hole.id
-        ))
-    } else {
-        found
-    })
+    }
 }
 
 /// The hole that a cut drilled, if the drawing has solid metal on the axis inwards of its mouth.

@@ -148,12 +148,17 @@ static COEFFICIENT: Assumption = ratio(
     [0.95, 0.90, 0.97],
     TRADE,
 );
-static BLOWER_MIXING: Assumption = ratio(
-    "blower.mixing",
-    "draught found over that of full mixing",
-    [0.45, 0.30, 0.60],
-    CALIBRATION,
-);
+/// Exhaust and blower share the chimney, so that what is not known of the one is not known of the
+/// other.
+static BLOWER_MIXING: Assumption = Assumption {
+    variable: "blast.mixing",
+    ..ratio(
+        "blower.mixing",
+        "draught found over that of full mixing",
+        [0.45, 0.30, 0.60],
+        CALIBRATION,
+    )
+};
 static BLOWER_COEFFICIENT: Assumption = ratio(
     "blower.coefficient",
     "discharge coefficient of a blower jet",

@@ -13,10 +13,10 @@ use formulas::coil::{
 use formulas::gas::FlueGas;
 use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
 use formulas::steam::{Saturated, State, at_ph, at_pt, point_at, transport};
-use reckoning::solve::bracketed;
 
 use crate::fault::NotSettled;
 use crate::inputs::Dryer;
+use crate::seek::seek;
 
 /// Steam and gas that meet at the coil.
 #[derive(Clone, Copy, Debug)]
@@ -31,8 +31,6 @@ pub struct Meeting<'a> {
     pub gas_kg_s: f64,
     /// Temperature of the gas before the coil, K.
     pub gas_k: f64,
-    /// Pressure of the gas, Pa.
-    pub gas_pa: f64,
     /// The gas.
     pub gas: &'a FlueGas,
 }
@@ -102,21 +100,11 @@ pub fn settle_in(
     let coil = Coil::new(dryer, meeting, slices)?;
     let given =
         |t: f64| meeting.gas_kg_s * (meeting.gas.enthalpy(meeting.gas_k) - meeting.gas.enthalpy(t));
-    let mut fault = None;
-    let solved = bracketed(coil.line.t_k, meeting.gas_k, 1e-8, |t| {
-        match coil.march(t) {
-            Ok(taken) => given(t) - taken.heat_w,
-            Err(e) => {
-                fault = Some(e);
-                f64::NAN
-            }
-        }
-    });
-    match (solved, fault) {
-        (Ok(solved), _) => coil.march(solved.x),
-        (Err(_), Some(fault)) => Err(fault),
-        (Err(why), None) => Err(NotSettled::of("heat of gas and coil in the smokebox")(why)),
-    }
+    let bracket = (coil.line.t_k, meeting.gas_k);
+    let solved = seek("heat of gas and coil in the smokebox", bracket, 1e-8, |t| {
+        Ok(given(t) - coil.march(t)?.heat_w)
+    })?;
+    coil.march(solved.x)
 }
 
 /// What does not depend on the temperature of the gas.
@@ -197,22 +185,11 @@ impl<'a> Coil<'a> {
     fn march(&self, gas_k: f64) -> Result<DryerState, NotSettled> {
         let m = self.meeting;
         let first = self.outside(gas_k, self.line.t_k);
-        let wet_w_m = self.per_metre(&first, &self.wet, gas_k - self.line.t_k);
-        let lacks_w = m.steam_kg_s * (self.line.h_g - m.inlet_j_kg);
-        let dries = wet_w_m * self.dryer.length_m > lacks_w;
-        let drying_m = if dries {
-            lacks_w / wet_w_m
-        } else {
-            self.dryer.length_m
-        };
-        let mut h = m.inlet_j_kg + wet_w_m * drying_m / m.steam_kg_s;
-        if drying_m < self.dryer.length_m {
-            h = self.superheat(gas_k, h, self.dryer.length_m - drying_m)?;
-        }
-        let outlet = at_ph(m.steam_pa, h)?;
+        let (h, drying_m) = self.heated(gas_k, &first)?;
+        let (inlet, outlet) = (at_ph(m.steam_pa, m.inlet_j_kg)?, at_ph(m.steam_pa, h)?);
         let friction = friction(self.wet.reynolds, self.ratio);
-        let inlet = at_ph(m.steam_pa, m.inlet_j_kg)?;
-        let mean = 2.0 / (inlet.v + outlet.v);
+        let bores = self.dryer.length_m / self.dryer.bore_m;
+        let mean_kg_m3 = 2.0 / (inlet.v + outlet.v);
         Ok(DryerState {
             heat_w: m.steam_kg_s * (h - m.inlet_j_kg),
             gain_j_kg: h - m.inlet_j_kg,
@@ -231,13 +208,21 @@ impl<'a> Coil<'a> {
             drying_m,
             outlet_m_s: self.flux / outlet.rho,
             friction,
-            loss_pa: friction_loss(
-                friction,
-                self.dryer.length_m / self.dryer.bore_m,
-                self.flux,
-                mean,
-            ),
+            loss_pa: friction_loss(friction, bores, self.flux, mean_kg_m3),
         })
+    }
+
+    /// Enthalpy of the steam at the end, and the length in which it dries.
+    fn heated(&self, gas_k: f64, first: &Outside) -> Result<(f64, f64), NotSettled> {
+        let (m, length_m) = (self.meeting, self.dryer.length_m);
+        let wet_w_m = self.per_metre(first, &self.wet, gas_k - self.line.t_k);
+        let lacks_w = m.steam_kg_s * (self.line.h_g - m.inlet_j_kg);
+        if wet_w_m * length_m <= lacks_w {
+            return Ok((m.inlet_j_kg + wet_w_m * length_m / m.steam_kg_s, length_m));
+        }
+        let drying_m = lacks_w / wet_w_m;
+        let h = self.superheat(gas_k, self.line.h_g, length_m - drying_m)?;
+        Ok((h, drying_m))
     }
 
     /// Enthalpy after a length of superheating: each slice is an exchanger with gas at one

@@ -11,10 +11,11 @@ use formulas::engine::{
     steam_flow, steam_per_stroke,
 };
 use formulas::steam::{OutOfRange, Saturated, at_ph};
-use reckoning::solve::{Solved, bracketed};
+use reckoning::solve::Solved;
 
 use crate::fault::NotSettled;
 use crate::inputs::{Blast, Engine};
+use crate::seek::seek;
 
 /// The engine at one boiler pressure and one back pressure.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -133,38 +134,11 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
     let air = Saturated::at_pressure(supply.atmosphere_pa)?;
     let wet = air.mixed(engine.exhaust_dryness)?;
     let exhaust_j_kg = enthalpy_with_gain(wet.h, supply.gain_j_kg);
-    let density = at_ph(supply.atmosphere_pa, exhaust_j_kg)?.rho;
-    let jet = |m: f64| {
-        supply
-            .blast
-            .map(|b| blast_speed(m, b.coefficient, b.area_m2(), density))
+    let nozzle = Nozzle {
+        blast: supply.blast,
+        exhaust_kg_m3: at_ph(supply.atmosphere_pa, exhaust_j_kg)?.rho,
     };
-    let drop = |m: f64| match (supply.blast, jet(m)) {
-        (Some(b), Some(u)) => blast_back_pressure(density, u, b.coefficient),
-        _ => 0.0,
-    };
-    let back = |back_pa: f64| -> Result<f64, OutOfRange> {
-        let state = run(engine, supply.boiler_pa, back_pa)?;
-        Ok(back_pa - supply.atmosphere_pa - drop(state.steam_kg_s))
-    };
-    let balance = if supply.blast.is_some() && engine.closing_pa.is_none() {
-        let highest = engine.chest_share * supply.boiler_pa;
-        let solved = bracketed(supply.atmosphere_pa, highest, 1e-6, |p| {
-            back(p).unwrap_or(f64::NAN)
-        });
-        Some(solved.map_err(NotSettled::of("back pressure of the blast nozzle"))?)
-    } else {
-        None
-    };
-    let back_pa = match balance {
-        Some(solved) => solved.x,
-        // The steam does not depend on the back pressure, so that any will do to find it.
-        None => {
-            let state = run(engine, supply.boiler_pa, supply.atmosphere_pa)?;
-            back_pressure(supply.atmosphere_pa, drop(state.steam_kg_s))
-        }
-    };
-    let state = run(engine, supply.boiler_pa, back_pa)?;
+    let (state, balance) = against(engine, supply, &nozzle)?;
     if state.steam_kg_s.is_nan() || state.steam_kg_s <= 0.0 {
         return Err(NotSettled::Plant {
             what: "steam taken by the engine in kg/s",
@@ -173,22 +147,65 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
         });
     }
     let supplied_j_kg = enthalpy_with_gain(supply.steam_j_kg, supply.gain_j_kg);
+    let (steam, power) = (state.steam_kg_s, state.indicated_w);
     Ok(ExhaustState {
         engine: state,
         supplied_j_kg,
         exhaust_j_kg,
         lacks_j_kg: enthalpy_lacking(air.h_g, exhaust_j_kg),
-        exhaust_kg_m3: density,
-        heat_lost_w: heat_lost(
-            state.steam_kg_s,
-            supplied_j_kg,
-            exhaust_j_kg,
-            state.indicated_w,
-        ),
-        jet_m_s: jet(state.steam_kg_s),
-        nozzle_pa: drop(state.steam_kg_s),
+        exhaust_kg_m3: nozzle.exhaust_kg_m3,
+        heat_lost_w: heat_lost(steam, supplied_j_kg, exhaust_j_kg, power),
+        jet_m_s: nozzle.jet(steam),
+        nozzle_pa: nozzle.drop(steam),
         balance,
     })
+}
+
+/// The nozzle with the exhaust that comes to it.
+struct Nozzle<'a> {
+    blast: Option<&'a Blast>,
+    exhaust_kg_m3: f64,
+}
+
+impl Nozzle<'_> {
+    fn jet(&self, steam_kg_s: f64) -> Option<f64> {
+        let blast = self.blast?;
+        let area = blast.area_m2();
+        Some(blast_speed(
+            steam_kg_s,
+            blast.coefficient,
+            area,
+            self.exhaust_kg_m3,
+        ))
+    }
+
+    fn drop(&self, steam_kg_s: f64) -> f64 {
+        match (self.blast, self.jet(steam_kg_s)) {
+            (Some(b), Some(u)) => blast_back_pressure(self.exhaust_kg_m3, u, b.coefficient),
+            _ => 0.0,
+        }
+    }
+}
+
+/// The engine against the back pressure that its own exhaust makes.
+fn against(
+    engine: &Engine,
+    supply: &Supply<'_>,
+    nozzle: &Nozzle<'_>,
+) -> Result<(EngineState, Option<Solved>), NotSettled> {
+    let (boiler, air) = (supply.boiler_pa, supply.atmosphere_pa);
+    if nozzle.blast.is_none() || engine.closing_pa.is_some() {
+        // The steam does not depend on the back pressure, so that any will do to find it.
+        let steam = run(engine, boiler, air)?.steam_kg_s;
+        let back = back_pressure(air, nozzle.drop(steam));
+        return Ok((run(engine, boiler, back)?, None));
+    }
+    let bracket = (air, engine.chest_share * boiler);
+    let solved = seek("back pressure of the blast nozzle", bracket, 1e-6, |back| {
+        let state = run(engine, boiler, back)?;
+        Ok(back - air - nozzle.drop(state.steam_kg_s))
+    })?;
+    Ok((run(engine, boiler, solved.x)?, Some(solved)))
 }
 
 impl Blast {

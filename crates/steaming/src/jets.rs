@@ -16,8 +16,8 @@ use crate::engine::ExhaustState;
 use crate::fault::NotSettled;
 use crate::inputs::{Blower, Chimney, ExhaustWater, Inputs};
 
-/// Specific heat of steam mixing with flue gas at one atmosphere, 100 to 350 °C, J/(kg K): the
-/// mean over that range of the industrial formulation of 1997.
+/// Specific heat of steam mixing with flue gas at one atmosphere, J/(kg K): it
+/// lies between that of the ideal vapour and that of steam at one atmosphere.
 pub const STEAM_J_KG_K: f64 = 1980.0;
 
 /// One jet, or several equal ones.
@@ -125,6 +125,23 @@ pub struct JetState {
     pub exhaust_n: f64,
     /// Momentum of the blower's jets, N; 0 where there are none.
     pub blower_n: f64,
+    /// How well the jets mix.
+    pub mixing: MixingState,
+    /// The mixture.
+    pub mixed: MixedState,
+    /// Speed of the gas as it enters the choke, m/s.
+    pub inlet_m_s: f64,
+    /// Speed of the mixture, m/s.
+    pub mixed_m_s: f64,
+    /// Pressure raised before the mixing factor, Pa.
+    pub raised_pa: f64,
+    /// Draught of the jets, Pa.
+    pub net_pa: f64,
+}
+
+/// How well the jets mix with the gas.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MixingState {
     /// Gas and leak over steam by mass; `None` without steam.
     pub gas_over_steam: Option<f64>,
     /// Share of the exhaust's mixing that the distance allows; 1 where there is none.
@@ -132,7 +149,12 @@ pub struct JetState {
     /// Share of the blower's mixing that the distance allows; 1 where there is none.
     pub blower_share: f64,
     /// Mixing factor of all jets; 1 without steam, where the sum is a plain loss.
-    pub mixing: f64,
+    pub all: f64,
+}
+
+/// Steam and gas once mixed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct MixedState {
     /// Mean enthalpy that the steam lacks of dry as it mixes, J/kg.
     pub lacks_j_kg: f64,
     /// Temperature of dry steam at the pressure of the air, K.
@@ -147,14 +169,6 @@ pub struct JetState {
     pub gas_kg_m3: f64,
     /// Density of the mixture, kg/m³.
     pub mixed_kg_m3: f64,
-    /// Speed of the gas as it enters the choke, m/s.
-    pub inlet_m_s: f64,
-    /// Speed of the mixture, m/s.
-    pub mixed_m_s: f64,
-    /// Pressure raised before the mixing factor, Pa.
-    pub raised_pa: f64,
-    /// Draught of the jets, Pa.
-    pub net_pa: f64,
 }
 
 /// What the jets work on: prepared once for a pressure.
@@ -184,22 +198,12 @@ pub(crate) fn vapour() -> FlueGas {
 impl Jets<'_> {
     /// Draught of the jets with this gas.
     pub(crate) fn draw(&self, gas: &ChimneyGas) -> Result<JetState, NotSettled> {
-        let jets = [self.exhaust, self.blower];
-        let sum = |f: fn(&Jet) -> f64| jets.iter().flatten().map(f).sum::<f64>();
-        let steam_kg_s = sum(|j| j.steam_kg_s);
+        let steam_kg_s = self.sum(|j| j.steam_kg_s);
         let gas_kg_s = total_flow(gas.gas_kg_s, gas.leak_kg_s);
-        let lacks_j_kg = match self.water {
-            ExhaustWater::DriesInGas if steam_kg_s > 0.0 => {
-                sum(|j| j.steam_kg_s * j.lacks_j_kg) / steam_kg_s
-            }
-            _ => 0.0,
-        };
-        let (mixed_k, gas_j_kg_k) = self.mixture(gas, steam_kg_s, lacks_j_kg)?;
+        let mixed = self.mixed(gas, steam_kg_s)?;
         let choke_m2 = round_area(self.chimney.choke_m);
-        let vapour_kg_m3 = self.vapour.density(mixed_k, self.atmosphere_pa);
-        let gas_kg_m3 = self.density(gas, mixed_k);
-        let mixed_kg_m3 = mixed_density(steam_kg_s, vapour_kg_m3, gas_kg_s, gas_kg_m3);
-        let mixed_m_s = mixed_speed(total_flow(steam_kg_s, gas_kg_s), mixed_kg_m3, choke_m2);
+        let flow_kg_s = total_flow(steam_kg_s, gas_kg_s);
+        let mixed_m_s = mixed_speed(flow_kg_s, mixed.mixed_kg_m3, choke_m2);
         let area = |jet: Option<Jet>| jet.map_or(0.0, |j| j.area_m2);
         let nozzles_m2 = total_area(area(self.exhaust), area(self.blower));
         let inlet_m_s = gas_inlet_speed(gas_kg_s, gas.density_kg_m3, choke_m2, nozzles_m2);
@@ -209,7 +213,7 @@ impl Jets<'_> {
             m_g: gas_kg_s,
             u_g: inlet_m_s,
             rho_g: gas.density_kg_m3,
-            rho_m: mixed_kg_m3,
+            rho_m: mixed.mixed_kg_m3,
             u_m: mixed_m_s,
             a_m: choke_m2,
             a_e: round_area(self.chimney.top_m),
@@ -218,34 +222,80 @@ impl Jets<'_> {
             eta_d: self.chimney.diffuser_share,
             beta: self.chimney.momentum_factor,
         });
-        let [exhaust_share, blower_share] = jets.map(|j| share(j, gas, steam_kg_s));
-        let mixing = if steam_kg_s > 0.0 {
-            joint_mixing(
-                [exhaust_n, factor(self.exhaust), exhaust_share],
-                [blower_n, factor(self.blower), blower_share],
-            )
-        } else {
-            1.0
-        };
+        let mixing = self.mixing(gas, steam_kg_s);
         Ok(JetState {
             steam_kg_s,
             exhaust_n,
             blower_n,
-            gas_over_steam: (steam_kg_s > 0.0).then(|| gas_over_steam(gas_kg_s, steam_kg_s)),
+            mixing,
+            mixed,
+            inlet_m_s,
+            mixed_m_s,
+            raised_pa,
+            net_pa: net_blast(mixing.all, raised_pa),
+        })
+    }
+
+    /// Adds what the jets bring.
+    fn sum(&self, what: impl Fn(&Jet) -> f64) -> f64 {
+        let jets = [self.exhaust, self.blower];
+        jets.iter().flatten().map(what).sum()
+    }
+
+    /// Mixing factor of the jets that there are.
+    fn mixing(&self, gas: &ChimneyGas, steam_kg_s: f64) -> MixingState {
+        if steam_kg_s == 0.0 {
+            return MixingState {
+                gas_over_steam: None,
+                exhaust_share: 1.0,
+                blower_share: 1.0,
+                all: 1.0,
+            };
+        }
+        let over = gas_over_steam(total_flow(gas.gas_kg_s, gas.leak_kg_s), steam_kg_s);
+        let share = |jet: Option<Jet>| {
+            jet.map_or(1.0, |j| {
+                entrainment_share(
+                    j.reach_m,
+                    j.bore_m,
+                    gas.density_kg_m3,
+                    j.density_kg_m3,
+                    over,
+                )
+            })
+        };
+        let (exhaust_share, blower_share) = (share(self.exhaust), share(self.blower));
+        MixingState {
+            gas_over_steam: Some(over),
             exhaust_share,
             blower_share,
-            mixing,
+            all: joint_mixing(
+                [momentum(self.exhaust), factor(self.exhaust), exhaust_share],
+                [momentum(self.blower), factor(self.blower), blower_share],
+            ),
+        }
+    }
+
+    /// Steam and gas at one temperature.
+    fn mixed(&self, gas: &ChimneyGas, steam_kg_s: f64) -> Result<MixedState, NotSettled> {
+        let lacks_j_kg = match self.water {
+            ExhaustWater::DriesInGas if steam_kg_s > 0.0 => {
+                self.sum(|j| j.steam_kg_s * j.lacks_j_kg) / steam_kg_s
+            }
+            _ => 0.0,
+        };
+        let (mixed_k, gas_j_kg_k) = self.temperature(gas, steam_kg_s, lacks_j_kg)?;
+        let vapour_kg_m3 = self.vapour.density(mixed_k, self.atmosphere_pa);
+        let gas_kg_m3 = self.density(gas, mixed_k);
+        let gas_kg_s = total_flow(gas.gas_kg_s, gas.leak_kg_s);
+        Ok(MixedState {
             lacks_j_kg,
             steam_k: self.steam_k,
             gas_j_kg_k,
             mixed_k,
             vapour_kg_m3,
             gas_kg_m3,
-            mixed_kg_m3,
-            inlet_m_s,
-            mixed_m_s,
-            raised_pa,
-            net_pa: net_blast(mixing, raised_pa),
+            mixed_kg_m3: mixed_density(steam_kg_s, vapour_kg_m3, gas_kg_s, gas_kg_m3),
         })
     }
 
@@ -270,7 +320,7 @@ impl Jets<'_> {
     }
 
     /// Temperature of the mixture, and the mean specific heat of the gas that goes with it.
-    fn mixture(&self, gas: &ChimneyGas, m_s: f64, dh: f64) -> Result<(f64, f64), NotSettled> {
+    fn temperature(&self, gas: &ChimneyGas, m_s: f64, dh: f64) -> Result<(f64, f64), NotSettled> {
         let gas_kg_s = total_flow(gas.gas_kg_s, gas.leak_kg_s);
         let carried = self.enthalpy_w(gas, gas.gas_k);
         let mean = |t: f64| (carried - self.enthalpy_w(gas, t)) / (gas_kg_s * (gas.gas_k - t));
@@ -312,17 +362,4 @@ fn momentum(jet: Option<Jet>) -> f64 {
 /// A jet that is not there has no momentum, so that its factor does not enter the mean.
 fn factor(jet: Option<Jet>) -> f64 {
     jet.map_or(1.0, |j| j.mixing)
-}
-
-fn share(jet: Option<Jet>, gas: &ChimneyGas, steam_kg_s: f64) -> f64 {
-    jet.map_or(1.0, |j| {
-        let over = gas_over_steam(total_flow(gas.gas_kg_s, gas.leak_kg_s), steam_kg_s);
-        entrainment_share(
-            j.reach_m,
-            j.bore_m,
-            gas.density_kg_m3,
-            j.density_kg_m3,
-            over,
-        )
-    })
 }

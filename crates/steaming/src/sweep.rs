@@ -5,11 +5,11 @@
 //! closes the loop with regulator, blower, damper and feed.
 
 use reckoning::quantity::{Gauge, Quantity};
-use reckoning::solve::bracketed;
 
 use crate::fault::NotSettled;
 use crate::fire::settle_burning;
 use crate::inputs::{Burning, Inputs};
+use crate::seek::seek;
 use crate::state::FireState;
 
 /// What a crossing does to a small change of pressure.
@@ -118,18 +118,12 @@ fn crossing(
     (low, high): (&FireState, &FireState),
     slope_per_pa: f64,
 ) -> Result<Crossing, NotSettled> {
-    let solved = bracketed(
-        low.water.gauge_pa,
-        high.water.gauge_pa,
-        CROSSING_ACCURACY_PA,
-        |p| {
-            settle_burning(inputs, burning, p)
-                .ok()
-                .and_then(|s| s.steaming_ratio())
-                .map_or(f64::NAN, |s| s - 1.0)
-        },
-    )
-    .map_err(NotSettled::of("evaporation against demand"))?;
+    let bracket = (low.water.gauge_pa, high.water.gauge_pa);
+    let balance = "evaporation against demand";
+    let solved = seek(balance, bracket, CROSSING_ACCURACY_PA, |p| {
+        let state = settle_burning(inputs, burning, p)?;
+        Ok(state.evaporation_kg_s / state.demand_kg_s - 1.0)
+    })?;
     Ok(Crossing {
         gauge_pa: solved.x,
         stability: if slope_per_pa < 0.0 {

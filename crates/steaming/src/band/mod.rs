@@ -19,7 +19,7 @@ use crate::inputs::Inputs;
 use crate::state::FireState;
 
 /// Points of a band.
-pub const POINTS: usize = 256;
+pub const POINTS: u32 = 256;
 
 /// The seed of the scrambling: the same for every band.
 const SEED: u32 = 20_250_901;
@@ -134,8 +134,8 @@ impl Draws {
             value: self.nominal.demand_kg_s,
             why: "the plant has no part from which this prediction is read",
         })?;
-        let mut at = Vec::with_capacity(POINTS);
-        let mut found = Vec::with_capacity(POINTS);
+        let mut at = Vec::with_capacity(self.points.len());
+        let mut found = Vec::with_capacity(self.points.len());
         for point in &self.points {
             if let Some(prediction) = point.settled.as_ref().ok().and_then(reads) {
                 at.push(point.deviates.as_slice());
@@ -177,13 +177,12 @@ fn variables(assumed: &[&'static Entering]) -> Vec<&'static str> {
 }
 
 /// The standard normal deviates of a point.
-fn deviates(point: usize, count: usize) -> Vec<f64> {
+fn deviates(point: u32, count: usize) -> Vec<f64> {
     // A sample is a multiple of 2^-24; the middle of its cell is never 0 or 1.
     let half_cell = f64::from(f32::EPSILON) / 4.0;
-    let index = u32::try_from(point).unwrap_or(u32::MAX);
     (0u32..)
         .take(count)
-        .map(|d| normal_quantile(f64::from(sobol_burley::sample(index, d, SEED)) + half_cell))
+        .map(|d| normal_quantile(f64::from(sobol_burley::sample(point, d, SEED)) + half_cell))
         .collect()
 }
 

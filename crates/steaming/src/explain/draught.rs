@@ -31,11 +31,6 @@ pub(super) struct Before<'a> {
     pub tubes: &'a TubeLines,
 }
 
-/// Lines of the chimney.
-pub(super) struct DraughtLines {
-    pub lost: Ref,
-}
-
 /// The gas that comes to the chimney.
 struct Gas {
     flow: Ref,
@@ -50,7 +45,8 @@ struct Mixed {
 }
 
 impl Filing<'_> {
-    pub(super) fn draught(&mut self, before: &Before<'_>) -> Result<DraughtLines, Refused> {
+    /// Files the chimney and gives the line of the draught lost before it.
+    pub(super) fn draught(&mut self, before: &Before<'_>) -> Result<Ref, Refused> {
         let pass = self.state.pass;
         let names = ("dp_x", "draught lost in turns, entry and arrester");
         let extra = self.state.inputs.extra_loss_pa;
@@ -65,7 +61,7 @@ impl Filing<'_> {
         let height = self.state.inputs.chimney.height_m;
         let height = self.given::<Length>("chimney.height", names, &M, height);
         self.settle(&BUOYANCY, &[height, outside, gas.density], pass.lift_pa)?;
-        Ok(DraughtLines { lost })
+        Ok(lost)
     }
 
     /// Density of dry air outside.
@@ -99,17 +95,7 @@ impl Filing<'_> {
         outside: Ref,
     ) -> Result<Gas, Refused> {
         let state = self.state.pass.chimney;
-        let leak = match self.state.inputs.leak {
-            Some(leak) => {
-                let names = ("C_d", "discharge coefficient of the leaks");
-                let field = "smokebox.leak-coefficient";
-                let c = self.given::<Ratio>(field, names, &ONE, leak.coefficient);
-                let names = ("A", "area of all leaks");
-                let area = self.given::<Area>("smokebox.leak", names, &M2, leak.area_m2);
-                self.settle(&ORIFICE_FLOW, &[c, area, outside, lost], state.leak_kg_s)?
-            }
-            None => self.absent("m_l", "air that leaks into the smokebox", &KG_PER_S),
-        };
+        let leak = self.leak(lost, outside)?;
         let changed = self.state.inputs.leak.is_some() || self.state.pass.dryer.is_some();
         let k = if changed {
             let how = (
@@ -143,61 +129,41 @@ impl Filing<'_> {
         Ok(Gas { flow, k, density })
     }
 
+    /// Air that leaks into the smokebox.
+    fn leak(&mut self, lost: Ref, outside: Ref) -> Result<Ref, Refused> {
+        let Some(leak) = self.state.inputs.leak else {
+            return Ok(self.absent("m_l", "air that leaks into the smokebox", &KG_PER_S));
+        };
+        let names = ("C_d", "discharge coefficient of the leaks");
+        let field = "smokebox.leak-coefficient";
+        let c = self.given::<Ratio>(field, names, &ONE, leak.coefficient);
+        let names = ("A", "area of all leaks");
+        let area = self.given::<Area>("smokebox.leak", names, &M2, leak.area_m2);
+        let leaked = self.state.pass.chimney.leak_kg_s;
+        self.settle(&ORIFICE_FLOW, &[c, area, outside, lost], leaked)
+    }
+
     fn jet_pump(
         &mut self,
         before: &Before<'_>,
         blast: Option<&JetLines>,
         gas: &Gas,
     ) -> Result<(), Refused> {
-        let (jets, chimney) = (self.state.pass.jets, self.state.inputs.chimney);
-        let steam = self.both(
-            &TOTAL_FLOW,
-            blast.map(|j| j.steam),
-            before.blower.map(|j| j.steam),
-            jets.steam_kg_s,
-        )?;
+        let jets = self.state.pass.jets;
+        let pair = |line: fn(&JetLines) -> Ref| (blast.map(line), before.blower.map(line));
+        let steam = self.both(&TOTAL_FLOW, pair(|j| j.steam), jets.steam_kg_s)?;
         let momentum = jets.exhaust_n + jets.blower_n;
-        let momentum = self.both(
-            &TOTAL_MOMENTUM,
-            blast.map(|j| j.momentum),
-            before.blower.map(|j| j.momentum),
-            momentum,
-        )?;
+        let momentum = self.both(&TOTAL_MOMENTUM, pair(|j| j.momentum), momentum)?;
         let mixed = self.mixed(before, gas, steam)?;
-        let names = ("d_c", "bore of the choke");
-        let choke = self.given::<Length>("chimney.choke", names, &M, chimney.choke_m);
-        let choke = self.working.worked(&ROUND_AREA, &[choke])?;
-        let names = ("d_e", "bore at the top");
-        let top = self.given::<Length>("chimney.top", names, &M, chimney.top_m);
-        let top = self.working.worked(&ROUND_AREA, &[top])?;
+        let (choke, top) = self.chimney()?;
         let areas = [self.state.exhaust_jet, self.state.blower.map(|b| b.jet)];
         let area: f64 = areas.iter().flatten().map(|j| j.area_m2).sum();
-        let nozzles = self.both(
-            &TOTAL_AREA,
-            blast.map(|j| j.area),
-            before.blower.map(|j| j.area),
-            area,
-        )?;
+        let nozzles = self.both(&TOTAL_AREA, pair(|j| j.area), area)?;
         let from = [gas.flow, gas.density, choke, nozzles];
         let inlet = self.settle(&GAS_INLET_SPEED, &from, jets.inlet_m_s)?;
         let from = [mixed.flow, mixed.density, choke];
         let speed = self.settle(&MIXED_SPEED, &from, jets.mixed_m_s)?;
-        let names = ("k_in", "loss of the gas at the bell");
-        let bell = self.given::<Ratio>("chimney.inlet-loss", names, &ONE, chimney.inlet_heads);
-        let names = ("k_f", "friction of the mixing length");
-        let wall = self.given::<Ratio>("chimney.friction", names, &ONE, chimney.friction_heads);
-        let names = (
-            "eta_d",
-            "share of the velocity head that a taper gives back",
-        );
-        let field = "chimney.diffuser-efficiency";
-        let taper = self.given::<Ratio>(field, names, &ONE, chimney.diffuser_share);
-        let names = (
-            "beta",
-            "momentum of the mixture over that of an even stream",
-        );
-        let field = "chimney.momentum-factor";
-        let even = self.given::<Ratio>(field, names, &ONE, chimney.momentum_factor);
+        let [bell, wall, taper, even] = self.losses();
         let from = [
             momentum,
             gas.flow,
@@ -218,12 +184,58 @@ impl Filing<'_> {
         Ok(())
     }
 
+    /// Areas of choke and top.
+    fn chimney(&mut self) -> Result<(Ref, Ref), Refused> {
+        let chimney = self.state.inputs.chimney;
+        let names = ("d_c", "bore of the choke");
+        let choke = self.given::<Length>("chimney.choke", names, &M, chimney.choke_m);
+        let names = ("d_e", "bore at the top");
+        let top = self.given::<Length>("chimney.top", names, &M, chimney.top_m);
+        Ok((
+            self.working.worked(&ROUND_AREA, &[choke])?,
+            self.working.worked(&ROUND_AREA, &[top])?,
+        ))
+    }
+
+    /// Bell, wall, taper and unevenness of the stream.
+    fn losses(&mut self) -> [Ref; 4] {
+        let chimney = self.state.inputs.chimney;
+        let mut ratio = |field, symbol, meaning, value| {
+            self.given::<Ratio>(field, (symbol, meaning), &ONE, value)
+        };
+        [
+            ratio(
+                "chimney.inlet-loss",
+                "k_in",
+                "loss of the gas at the bell",
+                chimney.inlet_heads,
+            ),
+            ratio(
+                "chimney.friction",
+                "k_f",
+                "friction of the mixing length",
+                chimney.friction_heads,
+            ),
+            ratio(
+                "chimney.diffuser-efficiency",
+                "eta_d",
+                "share of the velocity head that a taper gives back",
+                chimney.diffuser_share,
+            ),
+            ratio(
+                "chimney.momentum-factor",
+                "beta",
+                "momentum of the mixture over that of an even stream",
+                chimney.momentum_factor,
+            ),
+        ]
+    }
+
     /// The sum of what exhaust and blower bring; of one alone that one.
     fn both(
         &mut self,
         card: &'static reckoning::Card,
-        first: Option<Ref>,
-        second: Option<Ref>,
+        (first, second): (Option<Ref>, Option<Ref>),
         si: f64,
     ) -> Result<Ref, Refused> {
         let unit = card.gives.unit;
@@ -237,66 +249,60 @@ impl Filing<'_> {
     }
 
     fn mixed(&mut self, before: &Before<'_>, gas: &Gas, steam: Ref) -> Result<Mixed, Refused> {
-        let jets = self.state.pass.jets;
+        let state = self.state.pass.jets.mixed;
         let how = (
-            "the states of steam at one atmosphere",
-            "the mean from 100 to 350 °C by the equations of steam",
+            "the states of steam mixing with gas",
+            "between that of the ideal vapour and that of steam at one atmosphere",
         );
         let names = ("c_s", "specific heat of the steam");
         let c_s = self.marched(names, &J_PER_KG_K, STEAM_J_KG_K, &[], how);
-        let lacks = match self.state.inputs.exhaust_water {
-            ExhaustWater::TakenOut => {
-                let how = (
-                    "dry and wet steam",
-                    "its water is taken out ahead of the nozzle",
-                );
-                self.marched(
-                    ("dh", "heat that the steam lacks of dry"),
-                    &J_PER_KG,
-                    jets.lacks_j_kg,
-                    &[],
-                    how,
-                )
-            }
-            ExhaustWater::DriesInGas => {
-                let lines: Vec<Ref> = before
-                    .engine
-                    .and_then(|e| e.jet.as_ref())
-                    .into_iter()
-                    .chain(before.blower)
-                    .map(|j| j.lacks)
-                    .collect();
-                let how = ("the steam of all jets", "the mean by mass");
-                self.marched(
-                    ("dh", "heat that the steam lacks of dry"),
-                    &J_PER_KG,
-                    jets.lacks_j_kg,
-                    &lines,
-                    how,
-                )
-            }
-        };
+        let lacks = self.lacking(before);
         let how = (
             "the temperatures of mixture and smokebox",
             "the mean between them at which the heat of the mixture balances",
         );
         let names = ("c_g", "mean specific heat of the gas");
-        let c_g = self.marched(names, &J_PER_KG_K, jets.gas_j_kg_k, &[gas.k], how);
+        let c_g = self.marched(names, &J_PER_KG_K, state.gas_j_kg_k, &[gas.k], how);
         let from = [steam, c_s, before.water.air.t, lacks, gas.flow, c_g, gas.k];
-        let t = self.settle(&MIXED_TEMPERATURE, &from, jets.mixed_k)?;
+        let t = self.settle(&MIXED_TEMPERATURE, &from, state.mixed_k)?;
         let vapour = self.vapour(t, before.water)?;
         let gas_density = if self.state.inputs.leak.is_some() {
             let how = ("flue gas and air at one temperature", "their volumes add");
             let names = ("rho_g", "density of the gas at the mixed temperature");
-            self.marched(names, &KG_PER_M3, jets.gas_kg_m3, &[t], how)
+            self.marched(names, &KG_PER_M3, state.gas_kg_m3, &[t], how)
         } else {
             let from = [before.fuel.molar_mass, t, before.water.air.p];
-            self.settle(&gas::DENSITY, &from, jets.gas_kg_m3)?
+            self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?
         };
         let from = [steam, vapour, gas.flow, gas_density];
-        let density = self.settle(&MIXED_DENSITY, &from, jets.mixed_kg_m3)?;
+        let density = self.settle(&MIXED_DENSITY, &from, state.mixed_kg_m3)?;
         let flow = self.working.worked(&TOTAL_FLOW, &[steam, gas.flow])?;
         Ok(Mixed { density, flow })
+    }
+
+    /// Heat that the steam lacks of dry as it mixes.
+    fn lacking(&mut self, before: &Before<'_>) -> Ref {
+        let lacks = self.state.pass.jets.mixed.lacks_j_kg;
+        let names = ("dh", "heat that the steam lacks of dry");
+        match self.state.inputs.exhaust_water {
+            ExhaustWater::TakenOut => {
+                let how = (
+                    "dry and wet steam",
+                    "its water is taken out ahead of the nozzle",
+                );
+                self.marched(names, &J_PER_KG, lacks, &[], how)
+            }
+            ExhaustWater::DriesInGas => {
+                let blast = before.engine.and_then(|e| e.jet.as_ref());
+                let lines: Vec<Ref> = blast
+                    .into_iter()
+                    .chain(before.blower)
+                    .map(|j| j.lacks)
+                    .collect();
+                let how = ("the steam of all jets", "the mean by mass");
+                self.marched(names, &J_PER_KG, lacks, &lines, how)
+            }
+        }
     }
 
     /// Density of vapour alone.
@@ -308,7 +314,7 @@ impl Filing<'_> {
         self.settle(
             &gas::DENSITY,
             &[mass, t, water.air.p],
-            self.state.pass.jets.vapour_kg_m3,
+            self.state.pass.jets.mixed.vapour_kg_m3,
         )
     }
 
@@ -320,7 +326,7 @@ impl Filing<'_> {
         steam: Ref,
     ) -> Result<Ref, Refused> {
         let jets = self.state.pass.jets;
-        let Some(over) = jets.gas_over_steam else {
+        let Some(over) = jets.mixing.gas_over_steam else {
             let how = ("jets and none", "without steam the sum is a plain loss");
             return Ok(self.marched(("x_m", "mixing factor of all jets"), &ONE, 1.0, &[], how));
         };
@@ -329,17 +335,21 @@ impl Filing<'_> {
             self.state.exhaust_jet,
             blast,
             "blast.mixing",
-            jets.exhaust_share,
+            jets.mixing.exhaust_share,
         );
         let [j_1, x_1, s_1] = self.one_jet(first, gas, over)?;
         let second = (
             self.state.blower.map(|b| b.jet),
             blower,
             "blower.mixing",
-            jets.blower_share,
+            jets.mixing.blower_share,
         );
         let [j_2, x_2, s_2] = self.one_jet(second, gas, over)?;
-        self.settle(&JOINT_MIXING, &[j_1, x_1, s_1, j_2, x_2, s_2], jets.mixing)
+        self.settle(
+            &JOINT_MIXING,
+            &[j_1, x_1, s_1, j_2, x_2, s_2],
+            jets.mixing.all,
+        )
     }
 
     /// Momentum, mixing factor and share of one jet.

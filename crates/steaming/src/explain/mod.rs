@@ -70,7 +70,7 @@ pub fn explain(
     let fuel = filing.fuel()?;
     let fire = filing.fire(&fuel, &water)?;
     let tubes = filing.tubes(&fuel, &fire, &water)?;
-    let draught = filing.draught(&draught::Before {
+    let draught_lost = filing.draught(&draught::Before {
         water: &water,
         engine: engine.as_ref(),
         blower: blower.as_ref(),
@@ -80,27 +80,15 @@ pub fn explain(
     })?;
     let heat = (fire.radiant, tubes.heat);
     let end = filing.result(&water, heat, (fire.fuel_burnt, fuel.heating_value))?;
-    let nothing = |f: &mut Filing<'_>, what| f.absent("m", what, &KG_PER_S);
-    let engine_steam = match &engine {
-        Some(e) => e.steam,
-        None => nothing(&mut filing, "steam taken by the engine"),
-    };
-    let blower_steam = match &blower {
-        Some(b) => b.steam,
-        None => nothing(&mut filing, "steam taken by the blower"),
-    };
-    let demand = filing.settle(&DEMAND, &[engine_steam, blower_steam], state.demand_kg_s)?;
-    let steaming_ratio = match state.steaming_ratio() {
-        Some(s) => Some(filing.settle(&STEAMING_RATIO, &[end.evaporation, demand], s)?),
-        None => None,
-    };
+    let steam = (engine.as_ref().map(|e| e.steam), blower.map(|b| b.steam));
+    let (demand, steaming_ratio) = filing.demand(steam, end.evaporation)?;
     Ok(Explained {
         fuel: fire.fuel_burnt,
         gas_temperature: fire.gas_k,
         smoke_temperature: tubes.smoke_k,
         lift: fire.lift,
-        draught_lost: draught.lost,
-        back_pressure: engine.as_ref().map(|e| e.back),
+        draught_lost,
+        back_pressure: engine.map(|e| e.back),
         evaporation: end.evaporation,
         demand,
         steaming_ratio,
@@ -198,6 +186,26 @@ impl Filing<'_> {
             residual,
             from: &[],
         })
+    }
+
+    /// Steam asked for, and the ratio where any is asked.
+    fn demand(
+        &mut self,
+        (engine, blower): (Option<Ref>, Option<Ref>),
+        evaporation: Ref,
+    ) -> Result<(Ref, Option<Ref>), Refused> {
+        let mut line = |there: Option<Ref>, what| match there {
+            Some(line) => line,
+            None => self.absent("m", what, &KG_PER_S),
+        };
+        let engine = line(engine, "steam taken by the engine");
+        let blower = line(blower, "steam taken by the blower");
+        let demand = self.settle(&DEMAND, &[engine, blower], self.state.demand_kg_s)?;
+        let ratio = match self.state.steaming_ratio() {
+            Some(s) => Some(self.settle(&STEAMING_RATIO, &[evaporation, demand], s)?),
+            None => None,
+        };
+        Ok((demand, ratio))
     }
 
     fn result(

@@ -55,7 +55,7 @@ fn positive(state: &FireState) {
         ("vacuum", pass.loss_pa),
         ("evaporation", state.evaporation_kg_s),
         ("demand", state.demand_kg_s),
-        ("mixed density", pass.jets.mixed_kg_m3),
+        ("mixed density", pass.jets.mixed.mixed_kg_m3),
         ("efficiency", state.efficiency),
     ] {
         assert!(value.is_finite() && value > 0.0, "{what} is {value}");
@@ -120,7 +120,6 @@ fn half_and_twice_the_slices_of_the_coil_agree() {
         inlet_j_kg: state.water.steam_j_kg,
         gas_kg_s: state.pass.gas_kg_s,
         gas_k: state.pass.tubes.outlet.gas_k,
-        gas_pa: state.inputs.site.atmosphere_pa,
         gas: &state.burning.gas,
     };
     let settled = |slices| dryer::settle_in(&coil, &meeting, slices).expect("a coil");

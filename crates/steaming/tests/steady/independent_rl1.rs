@@ -68,7 +68,7 @@ fn columns(s: &FireState) -> [f64; 16] {
         s.pass.jets.net_pa,
         exhaust.jet_m_s.expect("a nozzle"),
         KPA.from_si(exhaust.nozzle_pa),
-        s.pass.jets.gas_over_steam.expect("steam"),
+        s.pass.jets.mixing.gas_over_steam.expect("steam"),
     ]
 }
 

@@ -71,7 +71,7 @@ fn the_band_is_the_same_every_time_and_names_what_to_measure() {
     let band = first.band(FireState::steaming_ratio).expect("a band");
     let same = again.band(FireState::steaming_ratio).expect("a band");
     assert_eq!(band.found, same.found);
-    assert_eq!(band.found.len() + band.without_balance, POINTS);
+    assert_eq!(band.found.len() + band.without_balance, POINTS as usize);
     assert!(band.low < band.middle && band.middle < band.high);
     let sum: f64 = band.shares.iter().map(|s| s.share).sum();
     assert!((0.7..=1.05).contains(&sum), "shares come to {sum}");
@@ -112,5 +112,32 @@ fn every_assumption_reads_back_what_it_sets() {
         let si = a.unit.to_si(a.high);
         (entering.set)(&mut inputs, si);
         assert_eq!((entering.get)(&inputs), Some(si), "{}", a.id);
+    }
+}
+
+/// Exhaust and blower mix in one chimney: what is not known of the one is not known of the other,
+/// and both move with one variable.
+#[test]
+fn assumptions_that_share_a_variable_move_together() {
+    let mut inputs = plant(2.2);
+    inputs.blower = Some(steaming::Blower {
+        jets: 2.0,
+        bore_m: 3e-4,
+        coefficient: 0.85,
+        mixing: 0.45,
+    });
+    let both = ["blast.mixing", "blower.mixing"];
+    let assumed = both.map(|id| steaming::assumption(id).expect("an assumption"));
+    let draws = draws(&inputs, bar(4.0), &assumed).expect("draws");
+    assert!(draws.points.iter().all(|p| p.deviates.len() == 1));
+    let band = draws.band(FireState::steaming_ratio).expect("a band");
+    assert_eq!(band.shares.len(), 1);
+    for point in &draws.points {
+        let state = point.settled.as_ref().expect("a state");
+        let (exhaust, blower) = (
+            state.inputs.blast.expect("a nozzle").mixing,
+            state.inputs.blower.expect("a blower").mixing,
+        );
+        assert_eq!(exhaust > 0.45, blower > 0.45);
     }
 }

@@ -24,7 +24,7 @@ fn independent_rl1_steaming_over_pressure() {
         let state = found.state_at(bar(p)).expect("a state");
         let ratio = state.steaming_ratio().expect("a demand");
         assert!((ratio / s - 1.0).abs() < 0.02, "{p} bar: {ratio} for {s}");
-        let over = state.pass.jets.gas_over_steam.expect("steam");
+        let over = state.pass.jets.mixing.gas_over_steam.expect("steam");
         assert!((over / w - 1.0).abs() < 0.02, "{p} bar: {over} for {w}");
     }
     for (step, gain) in [(0, 1.6), (2, 1.1), (3, 1.0), (4, 0.94)] {

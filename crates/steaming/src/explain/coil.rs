@@ -18,65 +18,12 @@ impl Filing<'_> {
     pub(super) fn coil(&mut self, coil: &Dryer, state: &DryerState) -> Result<Ref, Refused> {
         let names = ("d_i", "bore of the coil's tube");
         let bore = self.given::<Length>("dryer.wall", names, &M, coil.bore_m);
-        let names = ("D", "mean diameter of the coil");
-        let turn = self.given::<Length>("dryer.coil", names, &M, coil.coil_m);
         let names = ("d_o", "outside diameter of the coil's tube");
         let outside = self.given::<Length>("dryer.outside", names, &M, coil.outside_m);
         let names = ("L", "length of tube in the gas");
         let length = self.given::<Length>("dryer.length", names, &M, coil.length_m);
-        let ratio = self.settle(&LENGTH_RATIO, &[bore, turn], state.ratio)?;
-        self.settle(&CRITICAL_REYNOLDS, &[ratio], critical_reynolds(state.ratio))?;
-        let steam = (
-            "saturated steam at the pressure of the boiler",
-            "the steam enters wet",
-        );
-        let re = self.marched(
-            ("Re", "Reynolds number inside"),
-            &ONE,
-            state.inside_reynolds,
-            &[bore],
-            steam,
-        );
-        let pr = self.marched(
-            ("Pr", "Prandtl number inside"),
-            &ONE,
-            state.inside_prandtl,
-            &[],
-            steam,
-        );
-        let nusselt = [&LAMINAR_NUSSELT, &TURBULENT_NUSSELT];
-        self.by_flow(nusselt, &[re, pr, ratio], state.inside_nusselt, state)?;
-        let friction = [&LAMINAR_FRICTION, &TURBULENT_FRICTION];
-        self.by_flow(friction, &[re, ratio], state.friction, state)?;
-        let film = (
-            "the film between gas and tube",
-            "at the mean of their temperatures",
-        );
-        let t = self.marched(
-            ("T_f", "temperature of the film"),
-            &KELVIN,
-            state.film_k,
-            &[],
-            film,
-        );
-        let re = self.marched(
-            ("Re", "Reynolds number outside"),
-            &ONE,
-            state.outside_reynolds,
-            &[t, outside],
-            film,
-        );
-        let pr = self.marched(
-            ("Pr", "Prandtl number outside"),
-            &ONE,
-            state.outside_prandtl,
-            &[t],
-            film,
-        );
-        let nu = self.settle(&CROSSFLOW_NUSSELT, &[re, pr], state.outside_nusselt)?;
-        let k = state.outside_w_m2_k * coil.outside_m / state.outside_nusselt;
-        let k = self.marched(("k", "conductivity of the film"), &W_PER_M_K, k, &[t], film);
-        let h = self.settle(&FILM_COEFFICIENT, &[nu, k, outside], state.outside_w_m2_k)?;
+        self.coil_inside(coil, state, bore)?;
+        let h = self.coil_outside(coil, state, outside)?;
         let march = (
             "a march along the coil",
             "the coil takes what the gas of the stirred smokebox gives",
@@ -84,11 +31,56 @@ impl Filing<'_> {
         let from = [h, bore, outside, length];
         let names = ("Q_c", "heat taken up by the coil");
         let heat = self.marched(names, &WATT, state.heat_w, &from, march);
+        // The enthalpy with which the exhaust was settled; it is the coil's to the accuracy of
+        // that balance.
         let gain = self.state.exhaust.map_or(state.gain_j_kg, |e| {
             e.supplied_j_kg - self.state.water.steam_j_kg
         });
         let names = ("dh", "enthalpy that the coil adds");
         Ok(self.marched(names, &J_PER_KG, gain, &[heat], march))
+    }
+
+    fn coil_inside(&mut self, coil: &Dryer, state: &DryerState, bore: Ref) -> Result<(), Refused> {
+        let names = ("D", "mean diameter of the coil");
+        let turn = self.given::<Length>("dryer.coil", names, &M, coil.coil_m);
+        let ratio = self.settle(&LENGTH_RATIO, &[bore, turn], state.ratio)?;
+        self.working.worked(&CRITICAL_REYNOLDS, &[ratio])?;
+        let steam = (
+            "saturated steam at the pressure of the boiler",
+            "the steam enters wet",
+        );
+        let names = ("Re", "Reynolds number inside");
+        let re = self.marched(names, &ONE, state.inside_reynolds, &[bore], steam);
+        let names = ("Pr", "Prandtl number inside");
+        let pr = self.marched(names, &ONE, state.inside_prandtl, &[], steam);
+        let nusselt = [&LAMINAR_NUSSELT, &TURBULENT_NUSSELT];
+        self.by_flow(nusselt, &[re, pr, ratio], state.inside_nusselt, state)?;
+        let friction = [&LAMINAR_FRICTION, &TURBULENT_FRICTION];
+        self.by_flow(friction, &[re, ratio], state.friction, state)?;
+        Ok(())
+    }
+
+    fn coil_outside(
+        &mut self,
+        coil: &Dryer,
+        state: &DryerState,
+        outside: Ref,
+    ) -> Result<Ref, Refused> {
+        let film = (
+            "the film between gas and tube",
+            "at the mean of their temperatures",
+        );
+        let names = ("T_f", "temperature of the film");
+        let t = self.marched(names, &KELVIN, state.film_k, &[], film);
+        let names = ("Re", "Reynolds number outside");
+        let re = self.marched(names, &ONE, state.outside_reynolds, &[t, outside], film);
+        let names = ("Pr", "Prandtl number outside");
+        let pr = self.marched(names, &ONE, state.outside_prandtl, &[t], film);
+        let nu = self.settle(&CROSSFLOW_NUSSELT, &[re, pr], state.outside_nusselt)?;
+        let k = state.outside_w_m2_k * coil.outside_m / state.outside_nusselt;
+        let names = ("k", "conductivity of the film");
+        let k = self.marched(names, &W_PER_M_K, k, &[t], film);
+        self.settle(&FILM_COEFFICIENT, &[nu, k, outside], state.outside_w_m2_k)
     }
 
     /// The law that rules at this Reynolds number, or that the two are joined by a line.

@@ -18,7 +18,7 @@ use reckoning::{Ref, Refused};
 
 use super::Filing;
 use super::water::{JetLines, Water};
-use crate::engine::ExhaustState;
+use crate::engine::{EngineState, ExhaustState};
 use crate::inputs::Engine;
 
 /// Lines of the engine that others need.
@@ -52,31 +52,14 @@ impl Filing<'_> {
         };
         let run = state.engine;
         let made = self.made(&engine);
-        let names = ("s", "pressure at admission over that in the boiler");
-        let share = self.given::<Ratio>("engine.chest-pressure", names, &ONE, engine.chest_share);
-        let from = [share, water.boiler_p];
-        let admission = self.settle(&PRESSURE_SHARE, &from, run.admission_pa)?;
-        let t_1 = self.working.worked(&SATURATION_TEMPERATURE, &[admission])?;
-        let rho_1 = self.dry_density(admission, t_1, run.admission_kg_m3)?;
+        let (admission, rho_1) = self.admission(&engine, &run, water)?;
         let sought = state.balance.map(|solved| {
             let left = format!("{:.1e} Pa left", solved.residual);
-            let balance = (
-                "back pressure that the engine meets against that of its nozzle",
-                left.as_str(),
-            );
-            self.root(("p_b", "back pressure"), &PA_ABSOLUTE, solved, balance)
+            let balance = "back pressure that the engine meets against that of its nozzle";
+            let names = ("p_b", "back pressure");
+            self.root(names, &PA_ABSOLUTE, solved, (balance, &left))
         });
-        let closing = match (engine.closing_pa, sought) {
-            (Some(pa), _) => {
-                let names = ("p_x", "pressure when the exhaust closes");
-                let field = "engine.exhaust-pressure-at-compression";
-                self.given::<Absolute>(field, names, &KPA_ABSOLUTE, pa)
-            }
-            (None, Some(back)) => back,
-            (None, None) => water.air.p,
-        };
-        let t_x = self.working.worked(&SATURATION_TEMPERATURE, &[closing])?;
-        let rho_x = self.dry_density(closing, t_x, run.closing_kg_m3)?;
+        let (closing, rho_x) = self.closing(&engine, &run, sought.unwrap_or(water.air.p))?;
         let from = [
             rho_1,
             rho_x,
@@ -97,6 +80,41 @@ impl Filing<'_> {
         let from = [steam, exhausted.supplied, exhausted.h, power];
         self.settle(&HEAT_LOST, &from, state.heat_lost_w)?;
         Ok(Some(EngineLines { steam, back, jet }))
+    }
+
+    /// Pressure at admission and the density of dry steam there.
+    fn admission(
+        &mut self,
+        engine: &Engine,
+        run: &EngineState,
+        water: &Water,
+    ) -> Result<(Ref, Ref), Refused> {
+        let names = ("s", "pressure at admission over that in the boiler");
+        let field = "engine.chest-pressure";
+        let share = self.given::<Ratio>(field, names, &ONE, engine.chest_share);
+        let from = [share, water.boiler_p];
+        let p = self.settle(&PRESSURE_SHARE, &from, run.admission_pa)?;
+        let t = self.working.worked(&SATURATION_TEMPERATURE, &[p])?;
+        Ok((p, self.dry_density(p, t, run.admission_kg_m3)?))
+    }
+
+    /// Pressure when the exhaust closes and the density of dry steam there.
+    fn closing(
+        &mut self,
+        engine: &Engine,
+        run: &EngineState,
+        back: Ref,
+    ) -> Result<(Ref, Ref), Refused> {
+        let p = match engine.closing_pa {
+            Some(pa) => {
+                let names = ("p_x", "pressure when the exhaust closes");
+                let field = "engine.exhaust-pressure-at-compression";
+                self.given::<Absolute>(field, names, &KPA_ABSOLUTE, pa)
+            }
+            None => back,
+        };
+        let t = self.working.worked(&SATURATION_TEMPERATURE, &[p])?;
+        Ok((p, self.dry_density(p, t, run.closing_kg_m3)?))
     }
 
     fn made(&mut self, engine: &Engine) -> Made {
@@ -147,32 +165,37 @@ impl Filing<'_> {
         let from = [water.steam_h, gain];
         let supplied = self.settle(&ENTHALPY_WITH_GAIN, &from, state.supplied_j_kg)?;
         let lacks = self.settle(&ENTHALPY_LACKING, &[air.h_g, h], state.lacks_j_kg)?;
-        let density = if state.lacks_j_kg >= 0.0 {
-            let x = self.working.worked(&DRYNESS, &[h, air.h_l, air.h_g])?;
-            let v_l = self.working.worked(&REGION1_V, &[air.p, air.t])?;
-            let v_g = self.working.worked(&REGION2_V, &[air.p, air.t])?;
-            let rho_l = self.working.worked(&DENSITY_FROM_VOLUME, &[v_l])?;
-            let rho_g = self.working.worked(&DENSITY_FROM_VOLUME, &[v_g])?;
-            self.settle(&WET_DENSITY, &[rho_l, rho_g, x], state.exhaust_kg_m3)?
-        } else {
-            let how = (
-                "the states of steam at the pressure of the air",
-                "the one with this enthalpy, which is superheated",
-            );
-            self.marched(
-                ("rho_s", "density of the exhaust"),
-                &KG_PER_M3,
-                state.exhaust_kg_m3,
-                &[air.p, h],
-                how,
-            )
-        };
+        let density = self.exhaust_density(state, water, h)?;
         Ok(Exhausted {
             h,
             supplied,
             density,
             lacks,
         })
+    }
+
+    fn exhaust_density(
+        &mut self,
+        state: &ExhaustState,
+        water: &Water,
+        h: Ref,
+    ) -> Result<Ref, Refused> {
+        let air = &water.air;
+        if state.lacks_j_kg < 0.0 {
+            let how = (
+                "the states of steam at the pressure of the air",
+                "the one with this enthalpy, which is superheated",
+            );
+            let names = ("rho_s", "density of the exhaust");
+            let from = [air.p, h];
+            return Ok(self.marched(names, &KG_PER_M3, state.exhaust_kg_m3, &from, how));
+        }
+        let x = self.working.worked(&DRYNESS, &[h, air.h_l, air.h_g])?;
+        let v_l = self.working.worked(&REGION1_V, &[air.p, air.t])?;
+        let v_g = self.working.worked(&REGION2_V, &[air.p, air.t])?;
+        let rho_l = self.working.worked(&DENSITY_FROM_VOLUME, &[v_l])?;
+        let rho_g = self.working.worked(&DENSITY_FROM_VOLUME, &[v_g])?;
+        self.settle(&WET_DENSITY, &[rho_l, rho_g, x], state.exhaust_kg_m3)
     }
 
     /// Jet and back pressure of the nozzle; without one the back pressure is that of the air.

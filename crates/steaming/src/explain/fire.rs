@@ -56,21 +56,46 @@ const MARCH: (&str, &str) = (
 );
 
 impl Filing<'_> {
+    /// Carbon, hydrogen, oxygen, sulphur, nitrogen, water and ash.
+    fn composition(&mut self) -> [Ref; 7] {
+        let x = self.state.inputs.fire.fuel;
+        let mut share = |field, symbol, meaning, value| {
+            self.given::<Ratio>(field, (symbol, meaning), &ONE, value)
+        };
+        [
+            share("fire.fuel", "C", "carbon, mass fraction as fired", x.carbon),
+            share(
+                "fire.fuel",
+                "H",
+                "hydrogen, mass fraction as fired",
+                x.hydrogen,
+            ),
+            share("fire.fuel", "O", "oxygen, mass fraction as fired", x.oxygen),
+            share(
+                "fire.fuel",
+                "S",
+                "sulphur, mass fraction as fired",
+                x.sulphur,
+            ),
+            share(
+                "fire.fuel",
+                "N",
+                "nitrogen, mass fraction as fired",
+                x.nitrogen,
+            ),
+            share(
+                "fire.moisture",
+                "W",
+                "water, mass fraction as fired",
+                x.water,
+            ),
+            share("fire.ash", "A", "ash, mass fraction as fired", x.ash),
+        ]
+    }
+
     pub(super) fn fuel(&mut self) -> Result<Fuel, Refused> {
         let fire = self.state.inputs.fire;
-        let x = fire.fuel;
-        let mut share = |symbol, meaning, value| {
-            self.given::<Ratio>("fire.fuel", (symbol, meaning), &ONE, value)
-        };
-        let c = share("C", "carbon, mass fraction as fired", x.carbon);
-        let h = share("H", "hydrogen, mass fraction as fired", x.hydrogen);
-        let o = share("O", "oxygen, mass fraction as fired", x.oxygen);
-        let n = share("N", "nitrogen, mass fraction as fired", x.nitrogen);
-        let s = share("S", "sulphur, mass fraction as fired", x.sulphur);
-        let names = ("A", "ash, mass fraction as fired");
-        let ash = self.given::<Ratio>("fire.ash", names, &ONE, x.ash);
-        let names = ("W", "water, mass fraction as fired");
-        let w = self.given::<Ratio>("fire.moisture", names, &ONE, x.water);
+        let [c, h, o, s, n, w, ash] = self.composition();
         let names = ("lambda", "air ratio");
         let lambda = self.given::<Ratio>("fire.air-ratio", names, &ONE, fire.air_ratio);
         let need = self.working.worked(&STOICHIOMETRIC_AIR, &[c, h, o, s])?;
@@ -79,17 +104,15 @@ impl Filing<'_> {
         let flue = self.settle(&FLUE_MASS, &[lambda, need, ash], burning.flue_kg_kg)?;
         let from = [c, h, o, s, n, w, lambda];
         let fractions = burning.gas.fractions();
-        let co2 = self.settle(&CARBON_DIOXIDE_SHARE, &from, fractions.co2)?;
-        let h2o = self.settle(&WATER_VAPOUR_SHARE, &from, fractions.h2o)?;
-        let o2 = self.settle(&OXYGEN_SHARE, &from, fractions.o2)?;
-        let shares = [co2, h2o, o2];
+        let shares = [
+            self.settle(&CARBON_DIOXIDE_SHARE, &from, fractions.co2)?,
+            self.settle(&WATER_VAPOUR_SHARE, &from, fractions.h2o)?,
+            self.settle(&OXYGEN_SHARE, &from, fractions.o2)?,
+        ];
         let names = ("H_u", "lower heating value as fired");
-        let heating_value = self.given::<SpecificEnergy>(
-            "fire.heating-value",
-            names,
-            &J_PER_KG,
-            fire.heating_value_j_kg,
-        );
+        let value = fire.heating_value_j_kg;
+        let field = "fire.heating-value";
+        let heating_value = self.given::<SpecificEnergy>(field, names, &J_PER_KG, value);
         Ok(Fuel {
             air,
             flue,
@@ -129,23 +152,7 @@ impl Filing<'_> {
         let h_a = self.given::<SpecificEnergy>("site.air", names, &J_PER_KG, inputs.site.air_j_kg);
         let from = [burnt, fuel_burnt, fuel.heating_value, air, h_a];
         self.settle(&HEAT_SET_FREE, &from, pass.heat_w)?;
-        let left = format!("{:.1e} W left", pass.firebox.balance.residual);
-        let balance = (
-            "heat set free against what the gas carries on and what is radiated to the wall",
-            left.as_str(),
-        );
-        let names = ("T_g", "temperature of the gas in the stirred firebox");
-        let gas_k = self.root(names, &KELVIN, pass.firebox.balance, balance);
-        let names = ("A_e", "wetted wall that sees the fire");
-        let area = self.given::<Area>("boiler.firebox", names, &M2, inputs.firebox.area_m2);
-        let names = (
-            "eps_e",
-            "effective emissivity between the fire and that wall",
-        );
-        let field = "boiler.firebox.emissivity";
-        let eps = self.given::<Ratio>(field, names, &ONE, inputs.firebox.emissivity);
-        let from = [area, eps, gas_k, water.wall_k];
-        let radiant = self.settle(&RADIANT_HEAT, &from, pass.firebox.radiant_w)?;
+        let (gas_k, radiant) = self.firebox(water)?;
         Ok(FireLines {
             fuel_burnt,
             gas,
@@ -154,6 +161,26 @@ impl Filing<'_> {
             bed_loss,
             lift,
         })
+    }
+
+    /// Temperature of the gas in the firebox, and the heat radiated there.
+    fn firebox(&mut self, water: &Water) -> Result<(Ref, Ref), Refused> {
+        let (state, firebox) = (self.state.pass.firebox, self.state.inputs.firebox);
+        let left = format!("{:.1e} W left", state.balance.residual);
+        let balance = "heat set free against what the gas carries on and what the wall receives";
+        let names = ("T_g", "temperature of the gas in the stirred firebox");
+        let gas_k = self.root(names, &KELVIN, state.balance, (balance, &left));
+        let names = ("A_e", "wetted wall that sees the fire");
+        let area = self.given::<Area>("boiler.firebox", names, &M2, firebox.area_m2);
+        let names = (
+            "eps_e",
+            "effective emissivity between the fire and that wall",
+        );
+        let field = "boiler.firebox.emissivity";
+        let eps = self.given::<Ratio>(field, names, &ONE, firebox.emissivity);
+        let from = [area, eps, gas_k, water.wall_k];
+        let radiant = self.settle(&RADIANT_HEAT, &from, state.radiant_w)?;
+        Ok((gas_k, radiant))
     }
 
     fn bed(
@@ -182,14 +209,7 @@ impl Filing<'_> {
         let from = [fuel.molar_mass, t, water.air.p];
         let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
         let mu = self.property(&gas::VISCOSITY, t, fuel, state.gas_pa_s)?;
-        let names = ("e", "voidage of the bed");
-        let e = self.given::<Ratio>("fire.voidage", names, &ONE, bed.packing.voidage);
-        let names = ("phi", "sphericity of the lumps");
-        let phi = self.given::<Ratio>("fire.shape", names, &ONE, bed.packing.sphericity);
-        let names = ("d", "size of the lumps");
-        let lump = self.given::<Length>("fire.lump", names, &M, bed.packing.lump_m);
-        let names = ("L", "depth of the bed");
-        let depth = self.given::<Length>("fire.depth", names, &M, bed.depth_m);
+        let [e, phi, lump, depth] = self.packing();
         let from = [e, phi, lump, rho, mu, flux, depth];
         let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
         let loss = self.grate(bare)?;
@@ -198,6 +218,21 @@ impl Filing<'_> {
         let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
         let lift = self.settle(&LIFT_SHARE, &[bare, weight], state.lift)?;
         Ok((loss, lift))
+    }
+
+    /// Voidage, sphericity, lumps and depth.
+    fn packing(&mut self) -> [Ref; 4] {
+        let bed = self.state.inputs.bed;
+        let packing = bed.packing;
+        let names = ("e", "voidage of the bed");
+        let e = self.given::<Ratio>("fire.voidage", names, &ONE, packing.voidage);
+        let names = ("phi", "sphericity of the lumps");
+        let phi = self.given::<Ratio>("fire.shape", names, &ONE, packing.sphericity);
+        let names = ("d", "size of the lumps");
+        let lump = self.given::<Length>("fire.lump", names, &M, packing.lump_m);
+        let names = ("L", "depth of the bed");
+        let depth = self.given::<Length>("fire.depth", names, &M, bed.depth_m);
+        [e, phi, lump, depth]
     }
 
     fn grate(&mut self, bare: Ref) -> Result<Ref, Refused> {
@@ -238,12 +273,30 @@ impl Filing<'_> {
         let h_1 = self.property(&gas::ENTHALPY, fire.gas_k, fuel, h_1)?;
         let h_2 = self.property(&gas::ENTHALPY, smoke_k, fuel, h_2)?;
         let heat = self.settle(&HEAT_CARRIED, &[fire.gas, h_1, h_2], march.heat_w)?;
+        let path = (flux, bore, length);
+        let loss = self.tube_loss(fuel, (fire.gas_k, smoke_k), path, water)?;
+        Ok(TubeLines {
+            smoke_k,
+            heat,
+            loss,
+        })
+    }
+
+    /// Draught that the tubes take.
+    fn tube_loss(
+        &mut self,
+        fuel: &Fuel,
+        (hot, smoke): (Ref, Ref),
+        (flux, bore, length): (Ref, Ref, Ref),
+        water: &Water,
+    ) -> Result<Ref, Refused> {
+        let (tubes, march) = (self.state.inputs.tubes, self.state.pass.tubes);
         let mut density = |t, si| {
             let from = [fuel.molar_mass, t, water.air.p];
             self.settle(&gas::DENSITY, &from, si)
         };
-        let rho_1 = density(fire.gas_k, march.inlet.density)?;
-        let rho_2 = density(smoke_k, march.outlet.density)?;
+        let rho_1 = density(hot, march.inlet.density)?;
+        let rho_2 = density(smoke, march.outlet.density)?;
         let names = ("K_1", "velocity heads lost where the gas enters");
         let k_1 = self.given::<Ratio>("boiler.tubes", names, &ONE, tubes.entrance_heads);
         let names = ("K_2", "velocity heads lost where the gas leaves");
@@ -256,12 +309,7 @@ impl Filing<'_> {
         let from = [flux, bore, length];
         let friction = self.marched(names, &PA, march.friction_pa, &from, MARCH);
         let from = [entrance, friction, exit, momentum];
-        let loss = self.settle(&TUBE_LOSS, &from, march.loss_pa())?;
-        Ok(TubeLines {
-            smoke_k,
-            heat,
-            loss,
-        })
+        self.settle(&TUBE_LOSS, &from, march.loss_pa())
     }
 
     /// The gas where it enters: from properties to the coefficient of convection.

@@ -7,7 +7,7 @@ use making::card::{Place, RouteCard, Work};
 use making::workshop::Hold;
 use making::{Piece, Proposal, check, propose};
 use plant::part::Span;
-use reckoning::{Finding, Verdict};
+use reckoning::{Assumption, Finding, Verdict};
 
 fn proposed(piece: &Piece) -> Proposal {
     propose(piece, &workshop()).expect("a card")
@@ -427,6 +427,51 @@ fn turned_round(zone: f64) -> (RouteCard, Piece) {
         .collect();
     let piece = bench::piece("tapped-bush", 18.0, 22.0, &features);
     (p.card, piece)
+}
+
+static SWING: Assumption = Assumption {
+    id: "holding.swing",
+    meaning: "swing of a chuck that nobody has measured",
+    unit: &reckoning::quantity::MM,
+    value: 0.05,
+    low: 0.02,
+    high: 0.09,
+    variable: "holding.swing",
+    cite: reckoning::Cite {
+        source: &reckoning::source::COMMON_PRACTICE,
+        place: "invented for this test",
+    },
+};
+
+#[test]
+fn an_assumed_swing_enters_at_its_worse_end_and_is_met_on_condition_at_best() {
+    for (zone, verdict) in [(0.08, Verdict::NotMet), (0.2, Verdict::MetOnCondition)] {
+        let (mut card, piece) = turned_round(zone);
+        card.settings[1].holder.swing = reckoning::Known::assumed(&SWING);
+        let found = of("making.truth", &card, &piece);
+        assert_eq!(found[0].verdict, verdict, "{}", found[0].says);
+        assert_eq!(found[0].weakest_origin, reckoning::Origin::Assumed);
+    }
+}
+
+#[test]
+fn a_thread_that_is_not_known_leaves_the_tapping_unproved() {
+    let p = proposed(&tapped_bush());
+    let mut card = p.card.clone();
+    let at = making(&card, "plug");
+    let work = &mut card.settings[at.setting].rows[at.row].operation.work;
+    if let Work::Tap {
+        form: plant::part::Form::Threaded { thread, .. },
+        ..
+    } = work
+    {
+        thread.designation = "odd 6 x 1".to_owned();
+    }
+    let found = of("making.tap", &card, &p.piece);
+    assert!(
+        found.iter().any(|f| f.verdict == Verdict::Unproved),
+        "{found:#?}"
+    );
 }
 
 #[test]

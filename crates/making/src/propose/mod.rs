@@ -14,11 +14,12 @@ use formulas::cutting::{BAR_LENGTH, bar_length};
 use formulas::thread::NotAThread;
 use plant::part::{Bar, End, Feature, NoShape, Span, Surface, Turned};
 use reckoning::quantity::{Length, MM, ONE, Ratio};
-use reckoning::{Given, Known, Origin, Working};
+use reckoning::{Known, Working};
 
 use crate::card::{Facing, Machine, Operation, RouteCard, Setting, Work};
 use crate::check::count;
 use crate::piece::Piece;
+use crate::rules::of_the_trade;
 use crate::tapping::{Choice, NoDrill};
 use crate::workshop::{Hold, Holder, Workshop};
 use hold::{is_inside, nearest, passes_jaws, plain, without};
@@ -399,7 +400,8 @@ impl Writer<'_> {
         let blade = &self.workshop.lathe.blade;
         let typed = self.workshop.reads.size(length);
         let drawn = Known::from_plan(length, format!("{}.length", self.piece.id), typed);
-        let one = allowed(Ratio::from_number(1.0), "one piece on this card");
+        let allowed = |length, reason| of_the_trade(length, "allowances of the card", reason);
+        let one = of_the_trade(Ratio::from_number(1.0), "pieces on the card", "one");
         let facings = allowed(facing, "metal on both faces");
         let grips = allowed(grip, "grip of the holder, and clear of the blade");
         let mut lines = Working::new();
@@ -415,17 +417,5 @@ impl Writer<'_> {
             lines = Working::new();
         }
         (Length::from_mm(value), lines)
-    }
-}
-
-/// An allowance of this card.
-fn allowed<Q>(value: Q, reason: &str) -> Known<Q> {
-    Known {
-        value,
-        given: Given::Chosen {
-            between: "allowances of the trade".to_owned(),
-            reason: reason.to_owned(),
-            weakest: Origin::CommonPractice,
-        },
     }
 }

@@ -1,12 +1,12 @@
 //! A cross hole opens fully into its bore, leaves the far wall, and its burr is cleared.
 
 use formulas::cutting::{CROSS_DEEPEST, CROSS_TIP, cross_deepest, cross_tip};
-use plant::part::{CrossDepth, CrossHole, Feature, Finish, Form, Point, Surface};
+use plant::part::{CrossDepth, CrossHole, Feature, Finish, Form, Surface};
 use reckoning::formula::Cite;
 use reckoning::quantity::{Length, MM};
 use reckoning::{Rule, Verdict, Working};
 
-use super::{Case, Seen, drawn, or_met};
+use super::{Case, Seen, drawn, file_point, or_met};
 use crate::card::{Operation, Work};
 use crate::simulate::{Step, WITHIN_MM};
 use crate::words::Reads;
@@ -208,19 +208,15 @@ impl Room {
 fn room(case: &Case<'_>, hole: &CrossHole, id: &str) -> Option<Room> {
     let outside = case.piece.shape.outside_at(hole.z)? / 2.0;
     let bore = case.piece.shape.inside_at(hole.z)? / 2.0;
-    let (radius, point) = (hole.diameter / 2.0, Point::drill().length(hole.diameter));
+    let radius = hole.diameter / 2.0;
+    let size = |length| drawn(case, id, length);
+    let mut lines = Working::new();
+    let (l, point) = file_point(&mut lines, &size(hole.diameter))?;
     let least = cross_tip(outside.mm(), bore.mm(), radius.mm(), point.mm()).ok()?;
     let most = cross_deepest(outside.mm(), bore.mm());
-    let mut lines = Working::new();
-    let r_0 = lines.know(
-        "R_0",
-        "radius of the outside",
-        &MM,
-        &drawn(case, id, outside),
-    );
-    let r_b = lines.know("r_b", "radius of the bore", &MM, &drawn(case, id, bore));
-    let r = lines.know("r", "radius of the drill", &MM, &drawn(case, id, radius));
-    let l = lines.know("l", "length of the point", &MM, &drawn(case, id, point));
+    let r_0 = lines.know("R_0", "radius of the outside", &MM, &size(outside));
+    let r_b = lines.know("r_b", "radius of the bore", &MM, &size(bore));
+    let r = lines.know("r", "radius of the drill", &MM, &size(radius));
     lines.settled(&CROSS_TIP, &[r_0, r_b, r, l], least).ok()?;
     lines.settled(&CROSS_DEEPEST, &[r_0, r_b], most).ok()?;
     Some(Room {

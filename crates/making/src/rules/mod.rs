@@ -18,8 +18,9 @@ pub(crate) use reach::GROOVE_MM;
 pub(crate) use ream::OVERSIZE_MM;
 pub(crate) use start::CENTRE_SHARE;
 
-use reckoning::quantity::Length;
-use reckoning::{Condition, Known, Rule, Verdict, Working};
+use formulas::cutting::{POINT, point};
+use reckoning::quantity::{Angle, DEGREE, Length, MM};
+use reckoning::{Condition, Given, Known, Origin, Ref, Rule, Verdict, Working};
 
 use crate::card::{Operation, Place, RouteCard};
 use crate::piece::Piece;
@@ -147,7 +148,7 @@ pub(crate) fn at_worst_high(known: &Known<Length>) -> Length {
 fn worst(known: &Known<Length>, worse: reckoning::assumption::Worse) -> Length {
     use reckoning::quantity::Quantity;
     match &known.given {
-        reckoning::Given::Assumed { assumption } => {
+        Given::Assumed { assumption } => {
             Length::from_unit(assumption.worse_end(worse), assumption.unit)
         }
         _ => known.value,
@@ -162,6 +163,32 @@ pub(crate) fn drawn(case: &Case<'_>, feature: &str, size: Length) -> Known<Lengt
         case.card.reads.size(size),
     )
 }
+
+/// A number that a rule of the trade brings.
+pub(crate) fn of_the_trade<Q>(value: Q, between: &str, reason: &str) -> Known<Q> {
+    Known {
+        value,
+        given: Given::Chosen {
+            between: between.to_owned(),
+            reason: reason.to_owned(),
+            weakest: Origin::CommonPractice,
+        },
+    }
+}
+
+/// Files the length of the point of an ordinary drill.
+pub(crate) fn file_point(lines: &mut Working, d: &Known<Length>) -> Option<(Ref, Length)> {
+    let angle = Angle::from_deg(POINT_DEG);
+    let angle = of_the_trade(angle, "points of twist drills", "the ordinary point");
+    let length = point(d.value.mm(), POINT_DEG);
+    let d = lines.know("d", "drill", &MM, d);
+    let a = lines.know("a", "angle of the point", &DEGREE, &angle);
+    let line = lines.settled(&POINT, &[d, a], length).ok()?;
+    Some((line, Length::from_mm(length)))
+}
+
+/// Angle of the point of an ordinary twist drill.
+pub(crate) const POINT_DEG: f64 = 118.0;
 
 /// One finding that nothing was wrong, where no other was made.
 pub(crate) fn or_met(

@@ -7,7 +7,7 @@ use reckoning::formula::Cite;
 use reckoning::quantity::{Length, MM};
 use reckoning::{Known, Rule, Verdict, Working};
 
-use super::{Case, Seen, at_worst_high, drawn, or_met};
+use super::{Case, Seen, at_worst_high, drawn, of_the_trade, or_met};
 use crate::card::{Facing, Machine, Place, Work};
 
 /// The rule.
@@ -160,7 +160,11 @@ fn together(cuts: &[Cut], last: &Cut) -> Option<Seen> {
 /// Worst and likely offset between two settings, with the lines of the sum.
 fn offsets(case: &Case<'_>, first: &Cut, last: &Cut, zone: Length) -> (Length, Length, Working) {
     let mut lines = Working::new();
-    let nought = drawn(case, &first.feature, Length::from_mm(0.0));
+    let nought = of_the_trade(
+        Length::from_mm(0.0),
+        "the first setting",
+        "what is cut in one setting shares its axis",
+    );
     let (mut worst, mut likely) = (0.0, 0.0);
     let mut worst_line = lines.know("e_0", "offset in the first setting", &MM, &nought);
     let mut likely_line = worst_line;

@@ -2,13 +2,13 @@
 
 mod open;
 
-use formulas::cutting::{POINT, point};
+use formulas::cutting::point;
 use plant::part::{End, Feature, Form, Turned};
 use reckoning::formula::Cite;
-use reckoning::quantity::{Angle, DEGREE, Length, MM};
-use reckoning::{Given, Known, Origin, Rule, Verdict, Working};
+use reckoning::quantity::{Length, MM};
+use reckoning::{Rule, Verdict, Working};
 
-use super::{Case, Seen, at_worst_high, drawn, or_met};
+use super::{Case, POINT_DEG, Seen, at_worst_high, drawn, file_point, or_met};
 use crate::card::Work;
 use crate::piece::Service;
 use crate::simulate::{Step, WITHIN_MM};
@@ -24,8 +24,6 @@ pub(super) static RULE: Rule = Rule {
     },
 };
 
-/// Angle of the point of an ordinary twist drill.
-const POINT_DEG: f64 = 118.0;
 /// Floor of a hole that holds no pressure: at least so much, and this share of the drill.
 const FLOOR: (f64, f64) = (1.0, 0.3);
 
@@ -40,8 +38,7 @@ pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
 struct Hole<'a> {
     id: &'a str,
     diameter: Length,
-    /// Plane of its mouth and depth of its full diameter.
-    mouth: Length,
+    /// Depth of its full diameter.
     full: Length,
     /// From the tip to the far side of the metal that the drawing leaves there.
     floor: Length,
@@ -129,7 +126,6 @@ fn blind<'a>(drawing: &Turned, cut: &'a Feature) -> Option<Hole<'a>> {
     Some(Hole {
         id: &cut.id,
         diameter: *diameter,
-        mouth: *mouth,
         full: *depth,
         floor: inwards(far) - tip,
     })
@@ -172,26 +168,11 @@ fn least(case: &Case<'_>, hole: &Hole<'_>) -> Length {
 
 fn working(case: &Case<'_>, hole: &Hole<'_>) -> Working {
     let mut lines = Working::new();
-    let d = lines.know("d", "drill", &MM, &drawn(case, hole.id, hole.diameter));
-    let angle = Known {
-        value: Angle::from_deg(POINT_DEG),
-        given: Given::Chosen {
-            between: "points of twist drills".to_owned(),
-            reason: "the ordinary point".to_owned(),
-            weakest: Origin::CommonPractice,
-        },
-    };
-    let a = lines.know("a", "angle of the point", &DEGREE, &angle);
-    lines.know(
-        "t",
-        "depth of the full diameter",
-        &MM,
-        &drawn(case, hole.id, hole.full),
-    );
-    lines.know("z", "mouth", &MM, &drawn(case, hole.id, hole.mouth));
+    let size = |length| drawn(case, hole.id, length);
+    lines.know("t", "depth of the full diameter", &MM, &size(hole.full));
     // A drill of no size is refused by the shape before it comes here.
-    if lines.worked(&POINT, &[d, a]).is_err() {
-        return Working::new();
+    match file_point(&mut lines, &size(hole.diameter)) {
+        Some(_) => lines,
+        None => Working::new(),
     }
-    lines
 }

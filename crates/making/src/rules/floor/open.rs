@@ -5,8 +5,8 @@ use plant::part::{Feature, Form};
 use reckoning::quantity::{Length, MM};
 use reckoning::{Verdict, Working};
 
-use super::{POINT_DEG, RULE};
-use crate::rules::{Case, Seen, drawn};
+use super::RULE;
+use crate::rules::{Case, POINT_DEG, Seen, drawn, file_point, of_the_trade};
 use crate::simulate::{Step, WITHIN_MM};
 
 /// Full diameter beyond the end of the piece, mm.
@@ -30,7 +30,7 @@ pub(super) fn look(case: &Case<'_>, step: &Step<'_>, cut: &Feature) -> Option<Se
         return None;
     }
     let l = Length::from_mm(point(diameter.mm(), POINT_DEG));
-    let (least, lines) = least(case, id, (whole, l))?;
+    let (least, lines) = least(case, id, (whole, *diameter))?;
     let tip = *depth + l - step.proud;
     let reads = case.card.reads;
     let [shown, wanted, short] = [tip, least, least - tip].map(|l| reads.size(l));
@@ -50,16 +50,25 @@ pub(super) fn look(case: &Case<'_>, step: &Step<'_>, cut: &Feature) -> Option<Se
 }
 
 /// The least depth of the tip, with its sum.
-fn least(case: &Case<'_>, id: &str, (whole, l): (Length, Length)) -> Option<(Length, Working)> {
-    let least = through_tip(whole.mm(), PAST_MM, l.mm());
-    let size = |length| drawn(case, id, length);
-    let past = size(Length::from_mm(PAST_MM));
+fn least(case: &Case<'_>, id: &str, (whole, d): (Length, Length)) -> Option<(Length, Working)> {
+    let past = Length::from_mm(PAST_MM);
+    let past = of_the_trade(
+        past,
+        "full diameter beyond the end",
+        "no cone is left in it",
+    );
     let mut lines = Working::new();
-    let inputs = [
-        lines.know("L", "length of the part", &MM, &size(whole)),
-        lines.know("b", "full diameter beyond it", &MM, &past),
-        lines.know("l", "length of the point", &MM, &size(l)),
-    ];
-    lines.settled(&THROUGH_TIP, &inputs, least).ok()?;
+    let (l_line, l) = file_point(&mut lines, &drawn(case, id, d))?;
+    let least = through_tip(whole.mm(), PAST_MM, l.mm());
+    let long = lines.know(
+        "L",
+        "length of the part",
+        &MM,
+        &drawn(case, "length", whole),
+    );
+    let beyond = lines.know("b", "full diameter beyond it", &MM, &past);
+    lines
+        .settled(&THROUGH_TIP, &[long, beyond, l_line], least)
+        .ok()?;
     Some((Length::from_mm(least), lines))
 }

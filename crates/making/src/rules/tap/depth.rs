@@ -3,10 +3,10 @@
 use formulas::thread::{BLIND_DEPTH, blind_depth};
 use plant::part::{End, Turned};
 use reckoning::quantity::{Length, MM, ONE, Ratio};
-use reckoning::{Given, Known, Origin, Verdict, Working};
+use reckoning::{Verdict, Working};
 
 use super::{RULE, Tapping};
-use crate::rules::{Case, Seen, drawn};
+use crate::rules::{Case, Seen, drawn, of_the_trade};
 use crate::simulate::{Step, WITHIN_MM};
 
 pub(super) fn look(
@@ -91,14 +91,8 @@ fn room(shape: &Turned, tapping: &Tapping<'_>, hole: Length) -> Room {
 
 fn working(case: &Case<'_>, tapping: &Tapping<'_>, length: Length, wanted: Length) -> Working {
     let mut lines = Working::new();
-    let lead = Known {
-        value: Ratio::from_number(tapping.tap.pitches()),
-        given: Given::Chosen {
-            between: "taps of the set".to_owned(),
-            reason: tapping.tap.words().to_owned(),
-            weakest: Origin::FromMemory,
-        },
-    };
+    let lead = Ratio::from_number(tapping.tap.pitches());
+    let lead = of_the_trade(lead, "taps of the set", tapping.tap.words());
     let inputs = [
         lines.know(
             "L",

@@ -105,6 +105,11 @@ impl Working {
         &self.lines
     }
 
+    /// The lines by their reference, in order.
+    pub fn refs(&self) -> impl Iterator<Item = Ref> + use<> {
+        (0..self.lines.len()).map(Ref)
+    }
+
     /// One line.
     #[must_use]
     pub fn line(&self, r: Ref) -> &Line {

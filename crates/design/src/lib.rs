@@ -1,10 +1,15 @@
 //! One answer from one plan: runs the analyses, hands the service from the one to the other, and
 //! says one sentence a question. The only place where areas meet; it opens no file.
 
+mod answer;
+mod check;
 pub mod fire;
 pub mod proof_door;
 mod question;
+mod sentence;
 mod steam_answer;
 
+pub use answer::{Judged, Standing, worst_first};
+pub use check::{Checked, PartTold, check};
 pub use question::{Answer, Question};
 pub use steam_answer::{Run, Steaming, steaming};

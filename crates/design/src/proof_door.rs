@@ -8,7 +8,7 @@ use proof::{
     Boiler, Bush, Diameter, Dimension, Exposure, Flue, Joint, Metal, Nest, Opening, Place, Seam,
     Service, Shell, Stock, StockSize, TubePlate,
 };
-use reckoning::quantity::{Length, Quantity, Temperature, show};
+use reckoning::quantity::{Angle, Length, Quantity, Temperature, show};
 use reckoning::size::Bad;
 use reckoning::{Given, Known, Origin, Size};
 
@@ -171,7 +171,8 @@ fn bushes_on(plan: &Plan, seat: BushSeat) -> Vec<Opening> {
 }
 
 fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
-    let id = bush.id.get().cloned().unwrap_or_default();
+    // A bush without a name still needs its proof; its path in the plan names it then.
+    let id = bush.id.get().map_or_else(|| bush.id.path(), String::as_str);
     let place = bush.height.known().zip(bush.angle.known());
     Opening {
         id: format!("bush.{id}"),
@@ -214,8 +215,23 @@ fn firehole(plan: &Plan) -> Option<Opening> {
         id: "firehole".to_owned(),
         hole: outside,
         bush: None,
-        place: None,
+        place: f.height.known().map(|along| Place {
+            along,
+            around: datum_angle(),
+        }),
     })
+}
+
+/// Angles are measured from the middle of the firehole.
+fn datum_angle() -> Known<Angle> {
+    Known {
+        value: Angle::from_deg(0.0),
+        given: Given::Chosen {
+            between: "the angles of the plan".to_owned(),
+            reason: "the firehole is where they are measured from".to_owned(),
+            weakest: Origin::Read,
+        },
+    }
 }
 
 fn firebox(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {

@@ -11,10 +11,10 @@ use std::process::ExitCode;
 
 /// From "I want this engine to run so long at this pressure" to a tested steam plant.
 #[derive(Parser)]
-#[command(name = "steamwright", version, arg_required_else_help = true)]
+#[command(name = "steamwright", version)]
 struct Arguments {
     #[command(subcommand)]
-    command: Command,
+    command: Option<Command>,
     /// Answer in JSON, for other programs
     #[arg(long, global = true)]
     json: bool,
@@ -22,6 +22,8 @@ struct Arguments {
 
 #[derive(Subcommand)]
 enum Command {
+    /// Check a plan: one sentence a question, worst first, then what was found
+    Check(command::check::Arguments),
     /// List the published formulas, explain one, or work it
     Reckon(command::reckon::Arguments),
 }
@@ -29,7 +31,9 @@ enum Command {
 fn main() -> ExitCode {
     let Arguments { command, json } = Arguments::parse();
     let answer = match &command {
-        Command::Reckon(arguments) => command::reckon::run(arguments),
+        None => command::check::example(),
+        Some(Command::Check(arguments)) => command::check::run(arguments),
+        Some(Command::Reckon(arguments)) => command::reckon::run(arguments),
     };
     let form = if json {
         output::Form::Json

@@ -1,3 +1,5 @@
 //! One module a command.
 
+pub(crate) mod check;
+pub(crate) mod files;
 pub(crate) mod reckon;

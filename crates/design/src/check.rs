@@ -1,0 +1,131 @@
+//! A plan asked every question.
+
+use plan::{Plan, Workshop};
+use proof::Proof;
+use reckoning::Finding;
+
+use crate::answer::{Judged, Standing, not_asked, sort};
+use crate::proof_door;
+use crate::question::{Answer, Question};
+use crate::sentence;
+use crate::steam_answer::{Steaming, steaming};
+
+/// A part, for the lists of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PartTold {
+    /// Id.
+    pub id: String,
+    /// What it is, in words.
+    pub says: String,
+    /// Mass, kg; `None` where its metal or a size is not known.
+    pub mass_kg: Option<f64>,
+}
+
+/// Everything that was found about a plan.
+#[derive(Clone, Debug)]
+pub struct Checked {
+    /// Name and issue of the plan.
+    pub title: String,
+    /// What it is for.
+    pub scenario: Option<String>,
+    /// One answer a question, in the order of the job.
+    pub answers: Vec<Answer>,
+    /// Every finding, worst first.
+    pub judged: Vec<Judged>,
+    /// The rule set that leads.
+    pub leading_set: &'static str,
+    /// The parts.
+    pub parts: Vec<PartTold>,
+    /// Plan fields that would let more be worked out.
+    pub gaps: Vec<String>,
+    /// The fire.
+    pub steaming: Steaming,
+    /// The proof by every rule set.
+    pub proof: Proof,
+}
+
+/// Checks a plan. It gives as much as the plan allows; nothing here fails.
+#[must_use]
+pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
+    let steaming = steaming(plan, None);
+    let proof = prove(plan, workshop);
+    let mut judged = Vec::new();
+    if let Some(run) = &steaming.run {
+        judged.extend(run.findings.iter().cloned().map(by_fire));
+    }
+    judged.extend(
+        proof
+            .leading()
+            .cloned()
+            .map(|f| under(Question::Proof, Standing::Leads, f)),
+    );
+    judged.extend(
+        proof
+            .beside()
+            .cloned()
+            .map(|f| under(Question::Proof, Standing::Beside, f)),
+    );
+    sort(&mut judged);
+    let answers = vec![
+        sentence::duty(&steaming, plan.duty.run.value(), &judged),
+        sentence::fire(&steaming, &judged),
+        sentence::proof(&proof, plan.boiler.design_pressure.value(), &judged),
+        not_asked(Question::Parts),
+        not_asked(Question::Making),
+        not_asked(Question::Heats),
+        not_asked(Question::Job),
+        not_asked(Question::Trials),
+        not_asked(Question::Papers),
+    ];
+    Checked {
+        title: title(plan),
+        scenario: plan.scenario.get().cloned(),
+        answers,
+        judged,
+        leading_set: proof.leads.key,
+        parts: Vec::new(),
+        gaps: steaming.taken.gaps.clone(),
+        steaming,
+        proof,
+    }
+}
+
+fn prove(plan: &Plan, workshop: &Workshop) -> Proof {
+    let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
+    proof::prove(
+        &proof_door::boiler(plan, None),
+        &proof_door::service(plan),
+        &proof_door::stock(workshop),
+        named,
+    )
+}
+
+fn under(question: Question, standing: Standing, finding: Finding) -> Judged {
+    Judged {
+        question,
+        standing,
+        finding,
+    }
+}
+
+/// Rules of the engine belong to the duty, the others to the fire.
+fn by_fire(finding: Finding) -> Judged {
+    let question = match finding.rule.id {
+        "steaming.back-pressure" | "steaming.compression" | "steaming.engine-heat" => {
+            Question::Duty
+        }
+        _ => Question::Steaming,
+    };
+    under(question, Standing::Leads, finding)
+}
+
+fn title(plan: &Plan) -> String {
+    let name = plan
+        .name
+        .get()
+        .map_or("A plan without a name", String::as_str);
+    match plan.issue.get() {
+        Some(issue) => format!("{name}, issue {issue}"),
+        None => name.to_owned(),
+    }
+}

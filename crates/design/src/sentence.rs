@@ -1,0 +1,129 @@
+//! The sentences of duty, steaming and proof.
+
+use proof::Proof;
+use reckoning::Verdict;
+use reckoning::quantity::{BAR_GAUGE, Gauge, KG, KG_PER_H, MINUTE, Quantity, Time, WATT, show};
+use steaming::FireState;
+
+use crate::answer::{Judged, counted, foremost, worst};
+use crate::question::{Answer, Question};
+use crate::steam_answer::Steaming;
+
+/// The engine's demand at working pressure.
+pub(crate) fn duty(steaming: &Steaming, run_time: Option<Time>, judged: &[Judged]) -> Answer {
+    let question = Question::Duty;
+    let Some(state) = steaming.working_state() else {
+        return wanting(question, steaming, "the demand for steam");
+    };
+    let Some(exhaust) = &state.exhaust else {
+        return Answer {
+            question,
+            verdict: Some(Verdict::Unproved),
+            sentence: "No engine is described, and no demand for steam is worked out.".to_owned(),
+        };
+    };
+    let pressure = show::quantity(state.water.gauge_pa, &BAR_GAUGE, 2);
+    let demand = show::quantity(state.demand_kg_s, &KG_PER_H, 3);
+    let power = show::quantity(exhaust.engine.indicated_w, &WATT, 2);
+    let water = run_time.map_or(String::new(), |time| {
+        let mass = show::quantity(state.demand_kg_s * time.si(), &KG, 2);
+        let minutes = show::quantity(time.si(), &MINUTE, 2);
+        format!("; a run of {minutes} takes {mass} of water")
+    });
+    Answer {
+        question,
+        verdict: worst(question, judged),
+        sentence: format!(
+            "At {pressure} the engine asks for {demand} of steam and gives {power} in its \
+             cylinders{water}."
+        ),
+    }
+}
+
+/// Whether the fire makes the steam.
+pub(crate) fn fire(steaming: &Steaming, judged: &[Judged]) -> Answer {
+    let question = Question::Steaming;
+    let Some(run) = &steaming.run else {
+        return wanting(question, steaming, "the fire");
+    };
+    let outlook = run.outlook.as_ref().map_or_else(
+        || "The fire has no balance at working pressure.".to_owned(),
+        |outlook| outlook.sentence.clone(),
+    );
+    let band = run.band.as_ref().map_or(String::new(), |band| {
+        let most = band.dominant().map_or(String::new(), |share| {
+            format!(
+                ", and most of the doubt is {} ({})",
+                share.entering.assumption.meaning, share.entering.assumption.id
+            )
+        });
+        format!(
+            " Between {} and {} in eight cases of ten{most}.",
+            show::figures(band.low, 3),
+            show::figures(band.high, 3)
+        )
+    });
+    Answer {
+        question,
+        verdict: worst(question, judged),
+        sentence: format!("{outlook}{band}"),
+    }
+}
+
+/// Whether every pressure part is strong enough.
+pub(crate) fn proof(proof: &Proof, pressure: Option<Gauge>, judged: &[Judged]) -> Answer {
+    let question = Question::Proof;
+    let at = pressure.map_or("no pressure, for none is named".to_owned(), |p| {
+        show::quantity(p.si(), &BAR_GAUGE, 2)
+    });
+    let first = foremost(question, judged)
+        .filter(|f| f.verdict != Verdict::Met)
+        .map_or(String::new(), |f| {
+            format!(" First: {}: {}", f.place, f.says)
+        });
+    Answer {
+        question,
+        verdict: worst(question, judged),
+        sentence: format!(
+            "For {at} by the set `{}`, {}.{first}",
+            proof.leads.key,
+            counted(question, judged)
+        ),
+    }
+}
+
+/// An answer that cannot be given for want of plan fields, or because the loop has no balance.
+fn wanting(question: Question, steaming: &Steaming, what: &str) -> Answer {
+    let why = match &steaming.fault {
+        Some(fault) => format!("it has no balance: {fault}"),
+        None => format!("the plan does not give {}", list(&steaming.taken.gaps)),
+    };
+    Answer {
+        question,
+        verdict: Some(Verdict::Unproved),
+        sentence: format!("Of {what} nothing can be said: {why}."),
+    }
+}
+
+/// Up to four names, and how many more.
+pub(crate) fn list(names: &[String]) -> String {
+    const SHOWN: usize = 4;
+    let shown = names
+        .iter()
+        .take(SHOWN)
+        .cloned()
+        .collect::<Vec<_>>()
+        .join(", ");
+    match names.len().checked_sub(SHOWN) {
+        Some(more) if more > 0 => format!("{shown} and {more} more"),
+        _ => shown,
+    }
+}
+
+impl Steaming {
+    /// The state at working pressure.
+    #[must_use]
+    pub fn working_state(&self) -> Option<&FireState> {
+        self.run.as_ref()?.sweep.state_at(self.working_pa?)
+    }
+}

@@ -1,0 +1,241 @@
+//! The answer to `check` in words.
+
+use design::{Answer, Checked, Judged, Standing, worst_first};
+use reckoning::{Finding, Verdict, Working};
+use std::fmt::Write as _;
+
+use super::Wanted;
+
+/// Columns of the printed text.
+const WIDTH: usize = 96;
+
+/// The whole answer.
+pub(super) fn tell(checked: &Checked, wanted: &Wanted<'_>) -> String {
+    let mut out = Page::default();
+    if let Some(part) = wanted.part {
+        tell_part(&mut out, checked, part, wanted);
+        return out.text;
+    }
+    out.line(&checked.title);
+    if let Some(scenario) = &checked.scenario {
+        out.paragraph("", scenario);
+    }
+    out.blank();
+    for answer in worst_first(&checked.answers)
+        .iter()
+        .filter(|a| a.verdict.is_some())
+    {
+        tell_answer(&mut out, answer);
+    }
+    out.paragraph("Not asked by this version: ", &not_asked(&checked.answers));
+    out.blank();
+    tell_findings(&mut out, checked, wanted);
+    tell_conditions(&mut out, checked);
+    tell_assumed(&mut out, checked);
+    out.paragraph("", CAUTION);
+    out.text
+}
+
+/// What is printed below every check.
+const CAUTION: &str = "This is arithmetic, not a certificate. Your club's boiler tester, your \
+                       insurer and the local code decide; the water test, the steam test and the \
+                       trial of the valve against a full fire are the proof.";
+
+fn tell_answer(out: &mut Page, answer: &Answer) {
+    let verdict = answer.verdict.map_or("not asked", Verdict::words);
+    out.line(&format!("{}: {verdict}", capital(answer.question.name())));
+    out.paragraph("  ", &answer.sentence);
+    out.blank();
+}
+
+fn not_asked(answers: &[Answer]) -> String {
+    let names: Vec<&str> = answers
+        .iter()
+        .filter(|a| a.verdict.is_none())
+        .map(|a| a.question.name())
+        .collect();
+    format!("{}.", names.join(", "))
+}
+
+fn tell_findings(out: &mut Page, checked: &Checked, wanted: &Wanted<'_>) {
+    let counts = |j: &&Judged| j.standing == Standing::Leads;
+    let open = |j: &&Judged| matches!(j.finding.verdict, Verdict::NotMet | Verdict::Unproved);
+    let against: Vec<&Judged> = checked.judged.iter().filter(counts).filter(open).collect();
+    if !against.is_empty() {
+        out.line("What stands against it");
+        for judged in against {
+            tell_finding(out, judged, wanted);
+        }
+        out.blank();
+    }
+    if wanted.all {
+        out.line("What is met");
+        for judged in checked.judged.iter().filter(counts).filter(|j| !open(j)) {
+            tell_finding(out, judged, wanted);
+        }
+        out.blank();
+        let beside: Vec<&Judged> = checked
+            .judged
+            .iter()
+            .filter(|j| j.standing == Standing::Beside)
+            .collect();
+        if !beside.is_empty() {
+            out.line("What the other rule sets say");
+            for judged in beside {
+                tell_finding(out, judged, wanted);
+            }
+            out.blank();
+        }
+    }
+}
+
+fn tell_part(out: &mut Page, checked: &Checked, part: &str, wanted: &Wanted<'_>) {
+    let of_part = |j: &&Judged| super::belongs(&j.finding.place, part);
+    if let Some(told) = checked.parts.iter().find(|p| p.id == part) {
+        out.line(&format!("{}: {}", told.id, told.says));
+        out.blank();
+    }
+    for judged in checked.judged.iter().filter(of_part) {
+        tell_finding(out, judged, wanted);
+    }
+}
+
+fn tell_finding(out: &mut Page, judged: &Judged, wanted: &Wanted<'_>) {
+    let f = &judged.finding;
+    let tight = if f.tight { ", tight" } else { "" };
+    let set = if f.set.is_empty() {
+        String::new()
+    } else {
+        format!(", set `{}`", f.set)
+    };
+    out.line(&format!(
+        "  {}: {}{tight}  ({}{set})",
+        f.place,
+        f.verdict.words(),
+        f.rule.id
+    ));
+    out.paragraph("    ", &f.says);
+    if let Some(remedy) = &f.remedy {
+        out.paragraph("    Cure: ", remedy);
+    }
+    for condition in &f.conditions {
+        out.paragraph("    On condition: ", &condition.says);
+    }
+    if wanted.working {
+        tell_rule(out, f);
+        tell_working(out, &f.working);
+    }
+}
+
+fn tell_rule(out: &mut Page, f: &Finding) {
+    let cite = &f.rule.cite;
+    out.paragraph("    Rule: ", f.rule.sentence);
+    let place = if cite.place.is_empty() {
+        String::new()
+    } else {
+        format!(", {}", cite.place)
+    };
+    out.paragraph(
+        "    ",
+        &format!(
+            "{}{place} ({})",
+            cite.source.title,
+            cite.source.seen.words()
+        ),
+    );
+    out.paragraph(
+        "    Weakest origin in the chain: ",
+        f.weakest_origin.words(),
+    );
+}
+
+fn tell_working(out: &mut Page, working: &Working) {
+    for r in working.refs() {
+        let line = working.line(r);
+        let printed = working.printed(r);
+        out.paragraph("      ", &format!("{}   {}", printed.result, line.meaning));
+        if let Some(law) = &printed.law {
+            out.paragraph("        by ", law);
+        }
+        if let Some(sum) = &printed.with_numbers {
+            out.paragraph("        = ", sum);
+        }
+        out.paragraph("        ", &printed.from);
+        for breach in &printed.breaches {
+            out.paragraph("        outside its limits: ", breach);
+        }
+    }
+}
+
+fn tell_conditions(out: &mut Page, checked: &Checked) {
+    let mut said: Vec<String> = Vec::new();
+    for judged in checked
+        .judged
+        .iter()
+        .filter(|j| j.standing == Standing::Leads)
+    {
+        for condition in &judged.finding.conditions {
+            let line = format!("{}: {}", judged.finding.place, condition.says);
+            if !said.contains(&line) {
+                said.push(line);
+            }
+        }
+    }
+    if !said.is_empty() {
+        out.line("To be measured, for what is met on condition");
+        for line in said {
+            out.paragraph("  ", &line);
+        }
+        out.blank();
+    }
+}
+
+fn tell_assumed(out: &mut Page, checked: &Checked) {
+    let assumed = &checked.steaming.taken.assumed;
+    if assumed.is_empty() {
+        return;
+    }
+    let names: Vec<&str> = assumed.iter().map(|e| e.assumption.id).collect();
+    out.paragraph(
+        "Assumed, because the plan leaves them empty: ",
+        &format!("{}.", names.join(", ")),
+    );
+    out.blank();
+}
+
+fn capital(word: &str) -> String {
+    let mut letters = word.chars();
+    letters.next().map_or(String::new(), |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
+
+/// Text that breaks its lines.
+#[derive(Default)]
+struct Page {
+    text: String,
+}
+
+impl Page {
+    fn line(&mut self, line: &str) {
+        // Writing to a String cannot fail.
+        let _: std::fmt::Result = writeln!(self.text, "{}", line.trim_end());
+    }
+
+    fn blank(&mut self) {
+        self.line("");
+    }
+
+    /// A paragraph whose first line begins with `head`, and the others with as much space as the
+    /// head begins with.
+    fn paragraph(&mut self, head: &str, text: &str) {
+        let indent = " ".repeat(head.len() - head.trim_start().len());
+        let options = textwrap::Options::new(WIDTH)
+            .initial_indent(head)
+            .subsequent_indent(&indent)
+            .break_words(false);
+        for line in textwrap::wrap(text, options) {
+            self.line(&line);
+        }
+    }
+}

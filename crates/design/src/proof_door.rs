@@ -5,12 +5,12 @@ use formulas::thread::Thread;
 use plan::section::{BushSeat, Joint as Brazed, Seam as Closed};
 use plan::{Entry, Plan};
 use proof::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Flue, Joint, Metal, Nest, Opening, Place, Seam,
-    Service, Shell, Stock, StockSize, TubePlate,
+    Boiler, Bush, Diameter, Dimension, Exposure, Flue, Joint, Metal, Nest, Opening, Place, Removed,
+    Seam, Service, Shell, Stock, StockSize, TubePlate,
 };
 use reckoning::quantity::{Angle, Length, Quantity, Temperature, show};
 use reckoning::size::Bad;
-use reckoning::{Given, Known, Origin, Size};
+use reckoning::{Given, Known, Origin, Size, Tolerance};
 
 /// What the proof must know of the plant's geometry.
 #[derive(Clone, Debug)]
@@ -72,6 +72,11 @@ fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
     entry.get().map(|size| Dimension {
         field: entry.path().to_owned(),
         size: size.clone(),
+        removed: if entry.is_part_emptied("made") || entry.is_part_emptied("tolerance") {
+            Removed::Measurement
+        } else {
+            Removed::Nothing
+        },
     })
 }
 
@@ -192,9 +197,17 @@ fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
 fn thread_bore(bush: &plan::section::Bush) -> Option<Dimension> {
     let typed = bush.thread.typed()?;
     let thread = Thread::read(&typed.value).ok()?;
+    let mut size = Size::drawn(thread.major, format!("{} over its thread", typed.text));
+    // The major diameter of a thread is the standard's, not the maker's.
+    let none = Length::from_si(0.0);
+    size.tolerance = Some(Tolerance {
+        lower: none,
+        upper: none,
+    });
     Some(Dimension {
         field: bush.thread.path().to_owned(),
-        size: Size::drawn(thread.major, format!("{} over its thread", typed.text)),
+        size,
+        removed: Removed::Nothing,
     })
 }
 
@@ -208,6 +221,7 @@ fn firehole(plan: &Plan) -> Option<Opening> {
         Some(Dimension {
             field: f.bore.path().to_owned(),
             size: Size::drawn(value, text),
+            removed: Removed::Nothing,
         })
     });
     let named = !(f.bore.is_absent() && f.outside.is_absent());

@@ -71,6 +71,13 @@ impl<T> Entry<T> {
         self.written.as_ref().is_some_and(Written::is_empty_text)
     }
 
+    /// Whether a part of a size (`made`, `tolerance`) stands in the file with an empty text: a
+    /// measurement or a tolerance was taken away.
+    #[must_use]
+    pub fn is_part_emptied(&self, part: &str) -> bool {
+        self.written.as_ref().is_some_and(|w| w.has_empty(part))
+    }
+
     /// Whether the file has no such key.
     #[must_use]
     pub fn is_absent(&self) -> bool {

@@ -53,6 +53,16 @@ impl Written {
         matches!(&self.shape, Shape::Text { text, .. } if text.trim().is_empty())
     }
 
+    /// Whether this is a table in which `key` stands with an empty text.
+    pub(crate) fn has_empty(&self, key: &str) -> bool {
+        let Shape::Table(parts) = &self.shape else {
+            return false;
+        };
+        parts
+            .iter()
+            .any(|(name, written)| name == key && written.is_empty_text())
+    }
+
     /// Reads the shape of an item of a parsed file; `source` is the text of the file.
     pub(crate) fn of_item(item: &Item, source: &str) -> Self {
         match item {

@@ -201,3 +201,16 @@ fn a_row_taken_away_is_another_plant_and_is_told_as_such() {
     assert_eq!(back[0].kind, ChangeKind::RowAdded);
     assert!(difference(&now, &now).is_empty());
 }
+
+/// A measurement that is taken away leaves its mark inside the size.
+#[test]
+fn an_emptied_part_of_a_size_is_told_from_an_absent_one() {
+    let mut document = open();
+    document
+        .set("boiler.barrel.wall.made", "")
+        .expect("an edit");
+    let content = document.read().content;
+    let wall = &content.boiler.barrel.wall;
+    assert!(wall.is_part_emptied("made") && !wall.is_part_emptied("tolerance"));
+    assert!(wall.get().is_some_and(|size| size.made.is_none()));
+}

@@ -25,7 +25,7 @@ pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{
     Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening,
-    Place, Seam, Service, Shell, Stock, StockSize, TubePlate,
+    Place, Removed, Seam, Service, Shell, Stock, StockSize, TubePlate,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;

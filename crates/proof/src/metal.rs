@@ -2,13 +2,13 @@
 
 use crate::input::Metal;
 use crate::sum::Stop;
-use formulas::sources::{COPPER_TUBE_HANDBOOK, EN_13445_3};
+use formulas::sources::{COMMON_PRACTICE, COPPER_TUBE_HANDBOOK, EN_13445_3};
 use reckoning::known::Given;
 use reckoning::quantity::{ONE, Quantity, Ratio, Stress, Temperature};
 use reckoning::{Assumption, Cite, Known, Origin};
 
 /// Every assumption of this crate.
-pub static ASSUMPTIONS: &[&Assumption] = &[&WALL_TOLERANCE, &OVALITY];
+pub static ASSUMPTIONS: &[&Assumption] = &[&WALL_TOLERANCE, &SIZE_TOLERANCE, &OVALITY];
 
 /// How much thinner than drawn a wall may be whose tolerance nobody stated.
 pub(crate) static WALL_TOLERANCE: Assumption = Assumption {
@@ -22,6 +22,21 @@ pub(crate) static WALL_TOLERANCE: Assumption = Assumption {
     cite: Cite {
         source: &COPPER_TUBE_HANDBOOK,
         place: "least wall of drawn tube, 0.031 in of 0.035 in",
+    },
+};
+
+/// How far a size other than a wall may lie from the drawn one where nobody stated a tolerance.
+pub(crate) static SIZE_TOLERANCE: Assumption = Assumption {
+    id: "proof.size-tolerance",
+    meaning: "share by which a diameter or reach may depart from the drawn one",
+    unit: &ONE,
+    value: 0.005,
+    low: 0.0,
+    high: 0.01,
+    variable: "proof.size-tolerance",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "bores and holes cut in a home workshop, 0.1 to 0.2 mm in 20 mm",
     },
 };
 

@@ -4,7 +4,7 @@
 use crate::input::{Bush, Metal, Opening};
 use crate::remedy;
 use crate::sum::{Answer, Outcome, Stop, Sum};
-use crate::taken::{at_bad_end, need};
+use crate::taken::{file_size, need};
 use formulas::vessel::opening as law;
 use reckoning::quantity::{MM, ONE, Ratio};
 use reckoning::size::Bad;
@@ -52,23 +52,12 @@ pub(crate) struct Hole {
 pub(crate) fn file_hole(sum: &mut Sum, opening: &Opening) -> Result<Hole, Stop> {
     let hole = need("the hole", &opening.id, opening.hole.as_ref())?;
     let Some(bush) = &opening.bush else {
-        let known = at_bad_end(hole, Bad::Large);
-        let d = sum.know("d", "hole, without a bush", &MM, &known);
+        let d = file_size(sum, ("d", "hole, without a bush"), hole, Bad::Large)?;
         return Ok(Hole { d, cut: d });
     };
-    let cut = sum.know(
-        "d_b",
-        "hole, filled by the bush",
-        &MM,
-        &at_bad_end(hole, Bad::Small),
-    );
+    let cut = file_size(sum, ("d_b", "hole, filled by the bush"), hole, Bad::Small)?;
     let bore = need("the bore", &opening.id, bush.bore.as_ref())?;
-    let d = sum.know(
-        "d",
-        "bore over the threads",
-        &MM,
-        &at_bad_end(bore, Bad::Large),
-    );
+    let d = file_size(sum, ("d", "bore over the threads"), bore, Bad::Large)?;
     Ok(Hole { d, cut })
 }
 
@@ -92,18 +81,18 @@ pub(crate) fn file_bush(
         &opening.id,
         bush.stands_out.as_ref(),
     )?;
-    let out = sum.know("h_o", "bush stands out", &MM, &at_bad_end(out, Bad::Small));
+    let out = file_size(sum, ("h_o", "reach of the bush outwards"), out, Bad::Small)?;
     let inwards = need(
         "how far the bush stands in",
         &opening.id,
         bush.stands_in.as_ref(),
     )?;
-    let inwards = sum.know(
-        "h_i",
-        "bush stands in",
-        &MM,
-        &at_bad_end(inwards, Bad::Small),
-    );
+    let inwards = file_size(
+        sum,
+        ("h_i", "reach of the bush inwards"),
+        inwards,
+        Bad::Small,
+    )?;
     Ok(BushLines { wall, out, inwards })
 }
 

@@ -1,8 +1,8 @@
 //! Sizes as a proof takes them: made where measured, else drawn at the bad end; a wall whose
 //! tolerance nobody stated is thinned by an assumption.
 
-use crate::input::{Diameter, Dimension};
-use crate::metal::WALL_TOLERANCE;
+use crate::input::{Diameter, Dimension, Removed};
+use crate::metal::{SIZE_TOLERANCE, WALL_TOLERANCE};
 use crate::sum::{Stop, Sum};
 use formulas::vessel::ring;
 use reckoning::assumption::Worse;
@@ -10,7 +10,7 @@ use reckoning::known::Given;
 use reckoning::quantity::show::figures;
 use reckoning::quantity::{Gauge, Length, MM, ONE, Ratio};
 use reckoning::size::Bad;
-use reckoning::{Assumption, Known, Ref};
+use reckoning::{Assumption, Card, Known, Ref};
 
 /// A thing or the reason why a check must stop.
 pub(crate) fn need<'a, T>(
@@ -41,6 +41,63 @@ pub(crate) fn at_bad_end(d: &Dimension, bad: Bad) -> Known<Length> {
     Known::from_plan(value, d.field.clone(), typed)
 }
 
+/// Whether nothing bounds a size but an assumption.
+fn loose(d: &Dimension) -> bool {
+    d.size.made.is_none() && d.size.tolerance.is_none()
+}
+
+/// Whether a size waits for a measurement that was taken away.
+fn waits(d: &Dimension) -> bool {
+    d.size.made.is_none() && d.removed == Removed::Measurement
+}
+
+/// A size that is no wall, at its bad end, mm; where no tolerance is stated, by the assumption.
+pub(crate) fn size_mm(d: &Dimension, bad: Bad) -> f64 {
+    let drawn = d.size.for_proof(bad).mm();
+    if !loose(d) {
+        return drawn;
+    }
+    let share = SIZE_TOLERANCE.worse_end(Worse::WhenHigh);
+    match bad {
+        Bad::Small => ring::least_size(drawn, share),
+        Bad::Large => ring::greatest_size(drawn, share),
+    }
+}
+
+/// Adds the hold point of a size that nobody has bounded, or whose measurement was taken away.
+pub(crate) fn hold_size(sum: &mut Sum, meaning: &str, d: &Dimension, bad: Bad) {
+    if loose(d) || waits(d) {
+        let used = size_mm(d, bad);
+        let limit = match bad {
+            Bad::Small => format!("at least {} mm", down(used)),
+            Bad::Large => format!("at most {} mm", up(used)),
+        };
+        sum.hold(format!("{meaning}, {limit}"), Some(d.field.clone()));
+    }
+}
+
+/// Files a size that is no wall at its bad end. What nobody has bounded makes a hold point.
+pub(crate) fn file_size(
+    sum: &mut Sum,
+    (symbol, meaning): (&str, &str),
+    d: &Dimension,
+    bad: Bad,
+) -> Result<Ref, Stop> {
+    let used = size_mm(d, bad);
+    hold_size(sum, meaning, d, bad);
+    let given = sum.know(symbol, meaning, &MM, &at_bad_end(d, bad));
+    if !loose(d) {
+        return Ok(given);
+    }
+    let share = worse(&SIZE_TOLERANCE, Worse::WhenHigh);
+    let share = sum.know("s", SIZE_TOLERANCE.meaning, &ONE, &share);
+    let card: &'static Card = match bad {
+        Bad::Small => &ring::LEAST_SIZE,
+        Bad::Large => &ring::GREATEST_SIZE,
+    };
+    sum.settled(card, &[given, share], used)
+}
+
 /// An assumption at its worse end.
 pub(crate) fn worse(assumption: &'static Assumption, worse: Worse) -> Known<Ratio> {
     Known {
@@ -53,6 +110,8 @@ pub(crate) fn worse(assumption: &'static Assumption, worse: Worse) -> Known<Rati
 pub(crate) struct Wall {
     known: Known<Length>,
     thinned: bool,
+    /// Whether it is to be measured before the answer stands.
+    open: bool,
     /// Path of its field.
     pub(crate) field: String,
 }
@@ -62,7 +121,8 @@ impl Wall {
     pub(crate) fn of(d: &Dimension) -> Self {
         Self {
             known: at_bad_end(d, Bad::Small),
-            thinned: d.size.made.is_none() && d.size.tolerance.is_none(),
+            thinned: loose(d),
+            open: loose(d) || waits(d),
             field: d.field.clone(),
         }
     }
@@ -93,9 +153,10 @@ impl Wall {
         sum.settled(&ring::LEAST_WALL, &[drawn, share], self.mm())
     }
 
-    /// Adds the hold point that a wall of unstated tolerance makes.
+    /// Adds the hold point of a wall whose tolerance is not stated or whose measurement was
+    /// taken away.
     pub(crate) fn hold(&self, sum: &mut Sum, what: &str, part: &str, least_mm: f64) {
-        if self.thinned {
+        if self.open {
             let says = format!(
                 "{what} of {part}, at its thinnest, at least {} mm",
                 up(least_mm)
@@ -121,14 +182,14 @@ pub(crate) struct Sides {
 pub(crate) fn sides(d: &Diameter, wall_mm: f64) -> Sides {
     match d {
         Diameter::Outside(d) => {
-            let outside_mm = d.size.for_proof(Bad::Large).mm();
+            let outside_mm = size_mm(d, Bad::Large);
             Sides {
                 bore_mm: ring::bore(outside_mm, wall_mm),
                 outside_mm,
             }
         }
         Diameter::Inside(d) => {
-            let bore_mm = d.size.for_proof(Bad::Large).mm();
+            let bore_mm = size_mm(d, Bad::Large);
             Sides {
                 bore_mm,
                 outside_mm: ring::outside(bore_mm, wall_mm),
@@ -148,14 +209,12 @@ pub(crate) fn file_sides(sum: &mut Sum, d: &Diameter, wall: Ref) -> Result<SideL
     let now = sides(d, sum.value(wall));
     Ok(match d {
         Diameter::Outside(d) => {
-            let known = at_bad_end(d, Bad::Large);
-            let outside = sum.know("D_o", "outside diameter", &MM, &known);
+            let outside = file_size(sum, ("D_o", "outside diameter"), d, Bad::Large)?;
             let bore = sum.settled(&ring::BORE, &[outside, wall], now.bore_mm)?;
             SideLines { bore, outside }
         }
         Diameter::Inside(d) => {
-            let known = at_bad_end(d, Bad::Large);
-            let bore = sum.know("D_i", "inside diameter", &MM, &known);
+            let bore = file_size(sum, ("D_i", "inside diameter"), d, Bad::Large)?;
             let outside = sum.settled(&ring::OUTSIDE, &[bore, wall], now.outside_mm)?;
             SideLines { bore, outside }
         }

@@ -3,7 +3,7 @@
 
 mod sample;
 
-use proof::{Boiler, Diameter, Dimension, Proof, prove};
+use proof::{Boiler, Diameter, Dimension, Proof, Removed, prove};
 use proptest::prelude::*;
 use reckoning::{Finding, Verdict};
 use sample::{boiler, exact, length, loose, made, proof_at, service, stock};
@@ -220,6 +220,69 @@ fn without_a_pressure_nothing_but_the_metal_is_met() {
         assert!(unproved || needs_none.contains(&f.rule.id), "{}", f.rule.id);
     }
 }
+
+/// A wall measured thinner than its tolerance fails; taking the measurement away leaves it open.
+#[test]
+fn a_measurement_taken_away_leaves_its_condition_open() {
+    let mut thin = boiler();
+    thin.shells[0].wall = Some(made("barrel.wall", 0.9));
+    let measured = proof_at(&thin, 0.5);
+    let before = sample::first(&measured, "ours.shell-wall");
+    assert_eq!(before.verdict, Verdict::NotMet);
+    let mut emptied = exact("barrel.wall", 2.5);
+    emptied.removed = Removed::Measurement;
+    thin.shells[0].wall = Some(emptied);
+    let after_all = proof_at(&thin, 0.5);
+    for rule in ["ours.shell-wall", "ours.shell-test", "ours.opening-area"] {
+        let after = sample::first(&after_all, rule);
+        assert_eq!(after.verdict, Verdict::MetOnCondition, "{}", after.says);
+        let field = after.conditions[0].field.as_deref();
+        assert_eq!(field, Some("barrel.wall"));
+    }
+}
+
+/// A hole, a bore or a diameter of which no tolerance is stated is taken at the worse end of an
+/// assumption, and is to be measured.
+#[test]
+fn a_tolerance_taken_away_never_improves_and_makes_a_hold_point() {
+    let narrow = proof_at(&boiler(), 0.5);
+    for empty in LOOSENED {
+        let mut looser = boiler();
+        empty(&mut looser);
+        let after = proof_at(&looser, 0.5);
+        let mut held = 0;
+        for (b, a) in pairs(&narrow, &after) {
+            assert!(
+                rank(a.verdict) >= rank(b.verdict),
+                "{}: {}",
+                b.rule.id,
+                a.says
+            );
+            if let (Some(b), Some(a)) = (b.margin, a.margin) {
+                assert!(a <= b * (1.0 + 1e-12), "{b} rose to {a}");
+            }
+            held += usize::from(!a.conditions.is_empty() && b.conditions.is_empty());
+        }
+        assert!(held > 0, "no hold point");
+    }
+}
+
+const LOOSENED: &[fn(&mut Boiler)] = &[
+    |b| loosen(&mut b.shells[0].openings[0].hole),
+    |b| {
+        if let Some(bush) = &mut b.shells[0].openings[0].bush {
+            loosen(&mut bush.bore);
+        }
+    },
+    |b| {
+        if let Some(bush) = &mut b.shells[0].openings[0].bush {
+            loosen(&mut bush.stands_out);
+        }
+    },
+    |b| loosen(&mut b.plates[0].nest.outside),
+    |b| b.shells[0].diameter = Some(Diameter::Inside(loose("barrel.bore", 100.0))),
+    |b| b.flues[0].diameter = Some(Diameter::Outside(loose("firebox.outside", 75.0))),
+];
 
 /// Filing a settled value works its card again; the two agree.
 #[test]

@@ -14,6 +14,8 @@ pub static CARDS: &[&Card] = &[
     &MEAN,
     &RADIUS,
     &LEAST_WALL,
+    &LEAST_SIZE,
+    &GREATEST_SIZE,
     &OVALITY,
     &PER_CENT,
 ];
@@ -123,6 +125,54 @@ pub static RADIUS: Card = Card {
             "there must be a diameter",
         )
     },
+};
+
+/// Least size; see [`LEAST_SIZE`].
+#[must_use]
+pub fn least_size(d_d_mm: f64, s: f64) -> f64 {
+    d_d_mm * (1.0 - s)
+}
+
+/// Least size within a share either way of the drawn one.
+pub static LEAST_SIZE: Card = Card {
+    id: "ring.least-size",
+    law: Law::Closed("d = d_d * (1 - s)"),
+    gives: symbol("d", &MM, "least size"),
+    takes: &[
+        symbol("d_d", &MM, "size as drawn"),
+        symbol("s", &ONE, "share by which it may depart from it"),
+    ],
+    limits: &[Limit::within("s", 0.0, 1.0)],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "meaning of the words",
+    },
+    eval: |v| Ok(least_size(v[0], v[1])),
+};
+
+/// Greatest size; see [`GREATEST_SIZE`].
+#[must_use]
+pub fn greatest_size(d_d_mm: f64, s: f64) -> f64 {
+    d_d_mm * (1.0 + s)
+}
+
+/// Greatest size within a share either way of the drawn one.
+pub static GREATEST_SIZE: Card = Card {
+    id: "ring.greatest-size",
+    law: Law::Closed("d = d_d * (1 + s)"),
+    gives: symbol("d", &MM, "greatest size"),
+    takes: &[
+        symbol("d_d", &MM, "size as drawn"),
+        symbol("s", &ONE, "share by which it may depart from it"),
+    ],
+    limits: &[Limit::within("s", 0.0, 1.0)],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "meaning of the words",
+    },
+    eval: |v| Ok(greatest_size(v[0], v[1])),
 };
 
 /// Least wall; see [`LEAST_WALL`].

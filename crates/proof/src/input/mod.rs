@@ -28,4 +28,17 @@ pub struct Dimension {
     pub field: String,
     /// As drawn, its tolerance, as made.
     pub size: Size,
+    /// Whether a part of it was once entered and then taken away.
+    pub removed: Removed,
+}
+
+/// What the plan remembers of a number that is no longer there.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Removed {
+    /// Nothing was taken away.
+    #[default]
+    Nothing,
+    /// A measurement or a tolerance was entered once and then taken away: the check stays open
+    /// until the size is measured.
+    Measurement,
 }

@@ -30,6 +30,7 @@ pub static ASME_VIII: RuleSet = RuleSet {
         lap_along: 1.0,
         strap_along: 0.5,
         blind: 0.5,
+        below_one: Origin::FromMemory,
     },
     test: Test::ByStress,
     scope: Scope {

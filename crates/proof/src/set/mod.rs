@@ -36,6 +36,8 @@ pub struct Joints {
     pub strap_along: f64,
     /// A joint that cannot be seen on both sides.
     pub blind: f64,
+    /// How well founded the efficiencies below 1 are.
+    pub below_one: Origin,
 }
 
 impl Joints {
@@ -173,7 +175,11 @@ impl RuleSet {
             Ratio::from_number(value),
             &between,
             "how the joint is made and seen",
-            Origin::from(self.seen),
+            if value < 1.0 {
+                self.joints.below_one.max(Origin::from(self.seen))
+            } else {
+                Origin::from(self.seen)
+            },
         );
         sum.know(symbol, "joint efficiency", &ONE, &known)
     }

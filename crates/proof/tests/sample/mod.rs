@@ -7,7 +7,8 @@
 
 use proof::{
     Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, OURS,
-    Opening, Place, Proof, RuleSet, Seam, Service, Shell, Stock, StockSize, TubePlate, prove,
+    Opening, Place, Proof, Removed, RuleSet, Seam, Service, Shell, Stock, StockSize, TubePlate,
+    prove,
 };
 use reckoning::quantity::{Angle, Gauge, Length, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
@@ -26,6 +27,7 @@ pub fn exact(field: &str, x: f64) -> Dimension {
     Dimension {
         field: field.to_owned(),
         size,
+        removed: Removed::Nothing,
     }
 }
 
@@ -34,6 +36,7 @@ pub fn loose(field: &str, x: f64) -> Dimension {
     Dimension {
         field: field.to_owned(),
         size: Size::drawn(mm(x), format!("{x} mm")),
+        removed: Removed::Nothing,
     }
 }
 
@@ -47,6 +50,7 @@ pub fn made(field: &str, x: f64) -> Dimension {
     Dimension {
         field: field.to_owned(),
         size,
+        removed: Removed::Nothing,
     }
 }
 

@@ -9,7 +9,7 @@ use crate::remedy::next_stock;
 use crate::rules::SHELL_LIGAMENT;
 use crate::set::Asked;
 use crate::sum::{Answer, Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, file_sides, need, sides};
+use crate::taken::{Wall, file_sides, hold_size, need, sides};
 use formulas::vessel::ligament;
 use reckoning::quantity::{Length, MM};
 use reckoning::size::Bad;
@@ -33,6 +33,11 @@ pub(super) fn check_pairs(shell: &Shell, asked: &Asked<'_>) -> Finding {
         let wall = Wall::of(need("the wall", &shell.id, shell.wall.as_ref())?);
         let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
         let outside_mm = sides(diameter, wall.mm()).outside_mm;
+        for opening in &shell.openings {
+            if let Some(hole) = &opening.hole {
+                hold_size(sum, &format!("hole of {}", opening.id), hole, Bad::Large);
+            }
+        }
         let Some(pair) = worst(shell, outside_mm, wall.mm())? else {
             let says = "no two openings share metal".to_owned();
             return Ok(Outcome::plain(
@@ -129,7 +134,7 @@ fn worst<'a>(shell: &'a Shell, outside_mm: f64, t_mm: f64) -> Result<Option<Pair
 
 fn hole_mm(opening: &Opening) -> Result<f64, Stop> {
     let hole = need("the hole", &opening.id, opening.hole.as_ref())?;
-    Ok(at_bad_end(hole, Bad::Large).value.mm())
+    Ok(crate::taken::size_mm(hole, Bad::Large))
 }
 
 /// How far from its centre an opening borrows metal: its diameter, or half of it, the bush

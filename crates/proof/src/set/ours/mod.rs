@@ -13,7 +13,7 @@ mod whole;
 pub(crate) use plate::{file_pitch, file_stay_constant};
 
 use super::{Joints, RuleSet, Scope, Test};
-use reckoning::Seen;
+use reckoning::{Origin, Seen};
 
 /// The rules of this program.
 pub static OURS: RuleSet = RuleSet {
@@ -28,6 +28,7 @@ pub static OURS: RuleSet = RuleSet {
         lap_along: 0.8,
         strap_along: 0.8,
         blind: 0.5,
+        below_one: Origin::CommonPractice,
     },
     test: Test::Times(TEST_FACTOR),
     scope: Scope {

@@ -11,7 +11,7 @@ use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, down, need};
+use crate::taken::{Wall, down, file_size, need};
 use formulas::vessel::{allow, plate_disc, plate_stayed, ring};
 use reckoning::quantity::{MM, MPA, ONE, Ratio};
 use reckoning::size::Bad;
@@ -211,12 +211,7 @@ fn between(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
             &plate.id,
             plate.nest.outside.as_ref(),
         )?;
-        let d_o = sum.know(
-            "d_o",
-            "outside of the tubes",
-            &MM,
-            &at_bad_end(tube, Bad::Small),
-        );
+        let d_o = file_size(sum, ("d_o", "outside of the tubes"), tube, Bad::Small)?;
         let card: &'static Card = match plate.nest.layout {
             Layout::Triangle => &plate_disc::BETWEEN_TRIANGLE,
             Layout::Square => &plate_disc::BETWEEN_SQUARE,
@@ -237,7 +232,7 @@ fn between(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
 fn ligament(plate: &TubePlate) -> Finding {
     check(OURS.head(&PLATE_LIGAMENT, &plate.id), |sum| {
         let thickness = need("the thickness", &plate.id, plate.thickness.as_ref())?;
-        let t = sum.know("t", "thickness", &MM, &at_bad_end(thickness, Bad::Large));
+        let t = file_size(sum, ("t", "thickness of the plate"), thickness, Bad::Large)?;
         let pitch = need(
             "the pitch of the tubes",
             &plate.id,
@@ -249,7 +244,7 @@ fn ligament(plate: &TubePlate) -> Finding {
             &plate.id,
             plate.nest.outside.as_ref(),
         )?;
-        let d = sum.know("d", "hole of the tubes", &MM, &at_bad_end(tube, Bad::Large));
+        let d = file_size(sum, ("d", "hole of the tubes"), tube, Bad::Large)?;
         let left = sum.card(&plate_stayed::LIGAMENT, &[p, d])?;
         let least = sum.value(t).max(LEAST_LIGAMENT_MM);
         sum.w.chosen(Choice {

@@ -8,9 +8,9 @@ use crate::remedy::at_least;
 use crate::rules::{TUBE_BRAZE, TUBE_PULL};
 use crate::set::Asked;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, need};
+use crate::taken::{Wall, file_size, need};
 use formulas::vessel::{allow, stay};
-use reckoning::quantity::{MM, MPA};
+use reckoning::quantity::MPA;
 use reckoning::size::Bad;
 use reckoning::{Card, Finding, Ref};
 
@@ -22,12 +22,7 @@ fn file_pull(sum: &mut Sum, plate: &TubePlate, taken: &Taken) -> Result<(Ref, Re
         &plate.id,
         plate.nest.outside.as_ref(),
     )?;
-    let d = sum.know(
-        "d_o",
-        "outside of the tubes",
-        &MM,
-        &at_bad_end(tube, Bad::Small),
-    );
+    let d = file_size(sum, ("d_o", "outside of the tubes"), tube, Bad::Small)?;
     let card: &'static Card = match plate.nest.layout {
         Layout::Triangle => &stay::TUBE_LOAD_TRIANGLE,
         Layout::Square => &stay::TUBE_LOAD_SQUARE,

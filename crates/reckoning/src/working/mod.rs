@@ -9,7 +9,7 @@ mod print;
 pub use print::Printed;
 
 use crate::finding::Origin;
-use crate::formula::{Breach, Card, Cite, Refused};
+use crate::formula::{Breach, Card, Cite, Refused, Symbol};
 use crate::known::{Given, Known};
 use crate::quantity::{Quantity, Unit};
 
@@ -182,28 +182,7 @@ impl Working {
         inputs: &[Ref],
         settled: Option<f64>,
     ) -> Result<Ref, Refused> {
-        let values: Vec<f64> = card
-            .takes
-            .iter()
-            .zip(inputs)
-            .map(|(symbol, r)| {
-                let line = self.line(*r);
-                assert!(
-                    symbol.unit.kind == line.unit.kind,
-                    "card {}: {} is a {}, and {} was given, a {}",
-                    card.id,
-                    symbol.name,
-                    symbol.unit.kind.words(),
-                    line.symbol,
-                    line.unit.kind.words()
-                );
-                if symbol.unit == line.unit {
-                    line.value
-                } else {
-                    symbol.unit.from_si(line.unit.to_si(line.value))
-                }
-            })
-            .collect();
+        let values = self.values(card, inputs);
         let worked = card.work(&values)?;
         let own: Origin = card.cite.source.seen.into();
         let origin = inputs
@@ -225,6 +204,29 @@ impl Working {
             basis,
             origin,
         ))
+    }
+
+    /// The values of these lines in the units of a card. A line of another kind than the symbol
+    /// is a fault of the caller.
+    fn values(&self, card: &Card, inputs: &[Ref]) -> Vec<f64> {
+        let value = |(symbol, r): (&Symbol, &Ref)| {
+            let line = self.line(*r);
+            assert!(
+                symbol.unit.kind == line.unit.kind,
+                "card {}: {} is a {}, and {} was given, a {}",
+                card.id,
+                symbol.name,
+                symbol.unit.kind.words(),
+                line.symbol,
+                line.unit.kind.words()
+            );
+            if symbol.unit == line.unit {
+                line.value
+            } else {
+                symbol.unit.from_si(line.unit.to_si(line.value))
+            }
+        };
+        card.takes.iter().zip(inputs).map(value).collect()
     }
 
     /// Files a choice among earlier lines, with its reason.

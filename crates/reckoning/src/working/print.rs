@@ -2,6 +2,7 @@
 
 use super::{Basis, Line, Ref, Working};
 use crate::formula::Law;
+use crate::known::Given;
 use crate::quantity::show::figures;
 
 /// Most figures that a line is printed to.
@@ -105,33 +106,8 @@ impl Working {
     }
 
     fn origin_words(&self, line: &Line) -> String {
-        use crate::known::Given;
-        let names = |refs: &[Ref]| {
-            refs.iter()
-                .map(|r| self.line(*r).symbol.clone())
-                .collect::<Vec<_>>()
-                .join(", ")
-        };
         match &line.basis {
-            Basis::Given(Given::Plan { field, typed }) => format!("plan, {field}: {typed}"),
-            Basis::Given(Given::Table { table, row, source }) => {
-                format!("{table}, {row} ({}; {})", source.title, source.seen.words())
-            }
-            Basis::Given(Given::Assumed { assumption }) => format!(
-                "assumed, {}: {} ({} to {}) {}; {}, {}",
-                assumption.id,
-                assumption.meaning,
-                assumption.low,
-                assumption.high,
-                assumption.unit.symbol,
-                assumption.cite.source.title,
-                assumption.cite.place
-            ),
-            Basis::Given(Given::Chosen {
-                between, reason, ..
-            }) => {
-                format!("chosen, {between}: {reason}")
-            }
+            Basis::Given(given) => given_words(given),
             Basis::Chosen {
                 between,
                 reason,
@@ -155,13 +131,39 @@ impl Working {
                 residual,
                 rounds,
                 from,
-            } => format!(
-                "solved between {} and {} in {rounds} rounds: {balance}; left over {residual}; from {}",
-                figures(bracket.0, 3),
-                figures(bracket.1, 3),
-                names(from)
-            ),
+            } => {
+                let names: Vec<&str> = from.iter().map(|r| &*self.line(*r).symbol).collect();
+                format!(
+                    "solved between {} and {} in {rounds} rounds: {balance}; left over {residual}; from {}",
+                    figures(bracket.0, 3),
+                    figures(bracket.1, 3),
+                    names.join(", ")
+                )
+            }
         }
+    }
+}
+
+/// Where a value that entered at the door came from.
+fn given_words(given: &Given) -> String {
+    match given {
+        Given::Plan { field, typed } => format!("plan, {field}: {typed}"),
+        Given::Table { table, row, source } => {
+            format!("{table}, {row} ({}; {})", source.title, source.seen.words())
+        }
+        Given::Assumed { assumption } => format!(
+            "assumed, {}: {} ({} to {}) {}; {}, {}",
+            assumption.id,
+            assumption.meaning,
+            assumption.low,
+            assumption.high,
+            assumption.unit.symbol,
+            assumption.cite.source.title,
+            assumption.cite.place
+        ),
+        Given::Chosen {
+            between, reason, ..
+        } => format!("chosen, {between}: {reason}"),
     }
 }
 

@@ -10,7 +10,7 @@ use formulas::balance::{
 };
 use formulas::bed::{BedGas, weight};
 use formulas::gas::{FlueGas, MoleFractions};
-use formulas::steam::Saturated;
+use formulas::steam::{Phase, Saturated, at_pt};
 use reckoning::solve::Solved;
 
 use crate::engine::{ExhaustState, Supply, exhaust};
@@ -59,6 +59,19 @@ pub fn settle_burning(
     round.settled(gain.x)
 }
 
+/// Enthalpy of water before it is fed; steam at that temperature is no feed.
+fn feed_enthalpy(atmosphere_pa: f64, feed_k: f64) -> Result<f64, NotSettled> {
+    let feed = at_pt(atmosphere_pa, feed_k)?;
+    if feed.phase == Phase::Liquid {
+        return Ok(feed.h);
+    }
+    Err(NotSettled::Plant {
+        what: "temperature of the feed in K",
+        value: feed_k,
+        why: "it boils at the pressure of the air",
+    })
+}
+
 /// What stays the same while the gain of the coil and the fuel are sought.
 pub(crate) struct Round<'a> {
     pub(crate) inputs: &'a Inputs,
@@ -97,6 +110,7 @@ impl<'a> Round<'a> {
                 wall_k: wall_temperature(line.t_k, inputs.boiler.wall_rise_k),
                 steam_j_kg,
                 steam_kg_m3: line.rho_g,
+                feed_j_kg: feed_enthalpy(atmosphere_pa, inputs.site.feed_k)?,
             },
             blower,
             bed_gas,
@@ -168,7 +182,7 @@ impl<'a> Round<'a> {
                 why: "the shell loses more than the fire gives, so no steam is made",
             });
         }
-        let feed_j_kg = self.inputs.site.feed_j_kg;
+        let feed_j_kg = self.water.feed_j_kg;
         let evaporation_kg_s = evaporation(useful_w, self.water.steam_j_kg, feed_j_kg);
         let (value, density) = (self.inputs.fire.heating_value_j_kg, self.water.steam_kg_m3);
         let engine_kg_s = exhaust.map_or(0.0, |e| e.engine.steam_kg_s);

@@ -6,7 +6,7 @@
 use formulas::balance::air_for_fuel;
 use formulas::bed::Packing;
 use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
-use formulas::gas::FlueGas;
+use formulas::gas::{FlueGas, MoleFractions};
 use reckoning::Refused;
 
 pub use crate::tubes::Tubes;
@@ -62,8 +62,14 @@ pub struct Site {
     pub air_k: f64,
     /// Enthalpy of the combustion air above 298.15 K, J/kg.
     pub air_j_kg: f64,
-    /// Enthalpy of the feed water, J/kg.
-    pub feed_j_kg: f64,
+    /// Temperature of the feed water, K.
+    pub feed_k: f64,
+}
+
+/// Enthalpy of dry air above 298.15 K, J/kg, at a temperature in kelvin.
+#[must_use]
+pub fn air_enthalpy(air_k: f64) -> f64 {
+    FlueGas::new(&MoleFractions::DRY_AIR).enthalpy(air_k)
 }
 
 /// The boiler as a vessel of steam.
@@ -194,6 +200,14 @@ pub struct Chimney {
     pub diffuser_share: f64,
     /// Momentum of the mixture over that of an even stream.
     pub momentum_factor: f64,
+}
+
+impl Chimney {
+    /// Whether it widens to the top, so that it gives back a part of the velocity head.
+    #[must_use]
+    pub fn tapers(&self) -> bool {
+        self.top_m > self.choke_m
+    }
 }
 
 /// The exhaust nozzle.

@@ -31,7 +31,7 @@ pub use explain::{Explained, Origins, explain};
 pub use fault::NotSettled;
 pub use inputs::{
     Bed, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire, Firebox,
-    Inputs, Leak, Site, Tubes,
+    Inputs, Leak, Site, Tubes, air_enthalpy,
 };
 pub use rules::{Judging, RULES, findings};
 pub use state::{BedState, FireState, PassState, WaterState};

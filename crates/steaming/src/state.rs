@@ -25,6 +25,8 @@ pub struct WaterState {
     pub steam_j_kg: f64,
     /// Density of dry steam in the boiler, kg/m³.
     pub steam_kg_m3: f64,
+    /// Enthalpy of the feed water as it is fed, at the pressure of the air, J/kg.
+    pub feed_j_kg: f64,
 }
 
 /// The bed with air flowing through it.

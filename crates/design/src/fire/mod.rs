@@ -10,7 +10,6 @@ mod taken;
 pub use greatest::greatest_evaporation;
 pub use taken::{Taken, TakenNumber};
 
-use formulas::steam;
 use plan::Plan;
 use reckoning::quantity::{Absolute, Quantity};
 use reckoning::{Given, Origin, Refused, Working};
@@ -96,14 +95,9 @@ fn site(plan: &Plan, taken: &mut Taken) -> Option<Site> {
     Some(Site {
         atmosphere_pa,
         air_k,
-        air_j_kg: air_enthalpy(air_k),
-        feed_j_kg: steam::at_pt(atmosphere_pa, feed_k).ok()?.h,
+        air_j_kg: steaming::air_enthalpy(air_k),
+        feed_k,
     })
-}
-
-/// Enthalpy of dry air above 298.15 K, J/kg, from the same gas laws as the flue gas.
-fn air_enthalpy(air_k: f64) -> f64 {
-    formulas::gas::FlueGas::new(&formulas::gas::MoleFractions::DRY_AIR).enthalpy(air_k)
 }
 
 /// The pressure of the air where the plan names one, else the standard atmosphere.

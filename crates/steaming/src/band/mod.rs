@@ -96,7 +96,8 @@ impl Band {
     }
 }
 
-/// Settles the plant at every point. Assumptions that share a variable move together.
+/// Settles the plant at every point. Assumptions that share a variable move together; one about a
+/// part that the plant does not have is left out.
 ///
 /// # Errors
 /// [`NotSettled`] where the plant itself has no balance at this gauge pressure (Pa).
@@ -106,18 +107,23 @@ pub fn draws(
     assumed: &[&'static Entering],
 ) -> Result<Draws, NotSettled> {
     let nominal = settle(inputs, gauge_pa)?;
-    let variables = variables(assumed);
+    let assumed: Vec<&'static Entering> = assumed
+        .iter()
+        .copied()
+        .filter(|entering| (entering.get)(inputs).is_some())
+        .collect();
+    let variables = variables(&assumed);
     let points = (0..POINTS)
         .into_par_iter()
         .map(|point| {
             let deviates = deviates(point, variables.len());
-            let settled = settle(&drawn(inputs, assumed, &variables, &deviates), gauge_pa);
+            let settled = settle(&drawn(inputs, &assumed, &variables, &deviates), gauge_pa);
             Drawn { deviates, settled }
         })
         .collect();
     Ok(Draws {
         nominal,
-        assumed: assumed.to_vec(),
+        assumed,
         points,
     })
 }

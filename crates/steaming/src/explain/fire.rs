@@ -171,7 +171,7 @@ impl Filing<'_> {
         let names = ("T_g", "temperature of the gas in the stirred firebox");
         let gas_k = self.root(names, &KELVIN, state.balance, (balance, &left));
         let names = ("A_e", "wetted wall that sees the fire");
-        let area = self.given::<Area>("boiler.firebox", names, &M2, firebox.area_m2);
+        let area = self.built(names, &M2, firebox.area_m2);
         let names = (
             "eps_e",
             "effective emissivity between the fire and that wall",
@@ -194,7 +194,11 @@ impl Filing<'_> {
         let grate = self.given::<Area>("grate.diameter", names, &M2, bed.grate_m2);
         let names = ("s", "share of the air that comes through the bed");
         let share = self.state.inputs.fire.primary_share;
-        let primary = self.given::<Ratio>("fire.primary-share", names, &ONE, share);
+        let how = (
+            "air through the bed and air over it",
+            "all of it comes through the bed where no holes over the fire are drawn",
+        );
+        let primary = self.marched(names, &ONE, share, &[], how);
         let from = [primary, air, grate];
         let flux = self.settle(&FLUX_ON_AREA, &from, state.flux_kg_m2_s)?;
         let how = (
@@ -262,7 +266,7 @@ impl Filing<'_> {
         let names = ("d", "bore of a tube");
         let bore = self.given::<Length>("boiler.tubes.outside", names, &M, tubes.bore_m);
         let names = ("L", "length of a tube");
-        let length = self.given::<Length>("boiler.tubes.length", names, &M, tubes.length_m);
+        let length = self.built(names, &M, tubes.length_m);
         let flux = self.settle(&TUBE_FLUX, &[fire.gas, count, bore], march.flux)?;
         self.tube_inlet(fuel, fire.gas_k, (flux, bore, length))?;
         let from = [fire.gas_k, water.wall_k, flux, bore, length];
@@ -298,9 +302,17 @@ impl Filing<'_> {
         let rho_1 = density(hot, march.inlet.density)?;
         let rho_2 = density(smoke, march.outlet.density)?;
         let names = ("K_1", "velocity heads lost where the gas enters");
-        let k_1 = self.given::<Ratio>("boiler.tubes", names, &ONE, tubes.entrance_heads);
+        let edge = (
+            "sharp and rounded ends of a tube",
+            "a sharp edge, the worse of them",
+        );
+        let k_1 = self.marched(names, &ONE, tubes.entrance_heads, &[], edge);
         let names = ("K_2", "velocity heads lost where the gas leaves");
-        let k_2 = self.given::<Ratio>("boiler.tubes", names, &ONE, tubes.exit_heads);
+        let room = (
+            "an exit into a large and a small space",
+            "the smokebox is large, so that the whole head is lost",
+        );
+        let k_2 = self.marched(names, &ONE, tubes.exit_heads, &[], room);
         let entrance = self.settle(&LOCAL_LOSS, &[k_1, flux, rho_1], march.entrance_pa)?;
         let exit = self.settle(&LOCAL_LOSS, &[k_2, flux, rho_2], march.exit_pa)?;
         let from = [flux, rho_1, rho_2];

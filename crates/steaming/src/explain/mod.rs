@@ -13,10 +13,12 @@ use reckoning::quantity::{Quantity, Unit};
 use reckoning::working::{Choice, Root};
 use reckoning::{Card, Given, Known, Ref, Refused, Working};
 
+use formulas::steam::cards::REGION1_H;
+
 use formulas::balance::{
     DEMAND, EFFICIENCY, EVAPORATION, LEAVING_SPEED, STEAMING_RATIO, USEFUL_HEAT,
 };
-use reckoning::quantity::{Area, J_PER_KG, KG_PER_S, M2, Power, SpecificEnergy, WATT};
+use reckoning::quantity::{KELVIN, KG_PER_S, M2, Power, Temperature, WATT};
 use reckoning::solve::Solved;
 
 use crate::state::FireState;
@@ -152,6 +154,15 @@ impl Filing<'_> {
         })
     }
 
+    /// A value in SI that no field gives by itself, because it follows from the plan's parts.
+    fn built(&mut self, names: (&str, &str), unit: &'static Unit, si: f64) -> Ref {
+        let how = (
+            "the sizes of the parts",
+            "it follows from how they are built together",
+        );
+        self.marched(names, unit, si, &[], how)
+    }
+
     /// Nothing, where the plant has no such part.
     fn absent(&mut self, symbol: &str, meaning: &str, unit: &'static Unit) -> Ref {
         let how = (
@@ -208,6 +219,14 @@ impl Filing<'_> {
         Ok((demand, ratio))
     }
 
+    /// Enthalpy of the feed, at the pressure of the air.
+    fn feed(&mut self, water: &water::Water) -> Result<Ref, Refused> {
+        let names = ("T_f", "temperature of the water as it is fed");
+        let feed_k = self.state.inputs.site.feed_k;
+        let t = self.given::<Temperature>("site.feed-water", names, &KELVIN, feed_k);
+        self.settle(&REGION1_H, &[water.air.p, t], self.state.water.feed_j_kg)
+    }
+
     fn result(
         &mut self,
         water: &water::Water,
@@ -223,21 +242,11 @@ impl Filing<'_> {
             boiler.shell_loss_w,
         );
         let useful = self.settle(&USEFUL_HEAT, &[radiant, tubes, lost], state.useful_w)?;
-        let feed = self.given::<SpecificEnergy>(
-            "site.feed-water",
-            ("h_f", "enthalpy of the feed"),
-            &J_PER_KG,
-            state.inputs.site.feed_j_kg,
-        );
+        let feed = self.feed(water)?;
         let from = [useful, water.steam_h, feed];
         let evaporation = self.settle(&EVAPORATION, &from, state.evaporation_kg_s)?;
         let efficiency = self.settle(&EFFICIENCY, &[useful, fuel, value], state.efficiency)?;
-        let surface = self.given::<Area>(
-            "boiler.water-level.working",
-            ("A", "water surface"),
-            &M2,
-            boiler.water_surface_m2,
-        );
+        let surface = self.built(("A", "water surface"), &M2, boiler.water_surface_m2);
         let from = [evaporation, water.steam_density, surface];
         self.settle(&LEAVING_SPEED, &from, state.leaving_m_s)?;
         Ok(End {

@@ -3,7 +3,6 @@
 
 use formulas::bed::Packing;
 use formulas::fuel::Composition;
-use formulas::steam;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, Quantity, RPM};
 use steaming::{
     Bed, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Inputs, Site, Tubes,
@@ -37,9 +36,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             atmosphere_pa,
             air_k: CELSIUS.to_si(20.0),
             air_j_kg: 0.0,
-            feed_j_kg: steam::at_pt(atmosphere_pa, CELSIUS.to_si(15.0))
-                .expect("water")
-                .h,
+            feed_k: CELSIUS.to_si(15.0),
         },
         boiler: Boiler {
             dryness: 0.97,

@@ -26,7 +26,7 @@ fn closes(state: &FireState) {
         "mass of gas",
     );
     near(pass.loss_pa, pass.jets.net_pa + pass.lift_pa, "draught");
-    let rise = state.water.steam_j_kg - state.inputs.site.feed_j_kg;
+    let rise = state.water.steam_j_kg - state.water.feed_j_kg;
     near(
         state.evaporation_kg_s * rise,
         state.useful_w,

@@ -2,7 +2,7 @@
 
 use crate::rl1::{bar, plant};
 use steaming::{
-    ASSUMPTIONS, Entering, FireState, POINTS, draws, first_order_shares, normal_quantile,
+    ASSUMPTIONS, Entering, FireState, POINTS, draws, fire, first_order_shares, normal_quantile,
 };
 
 /// The points of a known law: the same scrambled sequence that bands use.
@@ -106,12 +106,77 @@ fn every_assumption_reads_back_what_it_sets() {
         coefficient: 0.85,
         mixing: 0.4,
     });
+    inputs.leak = Some(steaming::Leak {
+        area_m2: 1e-6,
+        coefficient: 0.6,
+    });
+    inputs.chimney.top_m = 2.0 * inputs.chimney.choke_m;
     for entering in ASSUMPTIONS {
         let a = entering.assumption;
         assert!(a.low < a.value && a.value < a.high, "{}", a.id);
         let si = a.unit.to_si(a.high);
         (entering.set)(&mut inputs, si);
         assert_eq!((entering.get)(&inputs), Some(si), "{}", a.id);
+    }
+}
+
+/// What is known of air and feed once their temperatures are set.
+#[test]
+fn the_air_brings_the_heat_of_its_temperature() {
+    let set = |field: &str, k: f64| {
+        let mut inputs = plant(2.2);
+        (steaming::assumption(field).expect("an assumption").set)(&mut inputs, k);
+        inputs
+    };
+    assert!(set("site.air", 298.15).site.air_j_kg.abs() < 1e-6);
+    // Specific heat of air near room temperature, 1.006 kJ/(kg K), textbooks; argon counted as
+    // nitrogen adds 0.5 %.
+    let cool = set("site.air", 278.15).site.air_j_kg;
+    assert!((cool / (-20.0 * 1006.0) - 1.0).abs() < 0.006, "{cool}");
+    let settled = |k: f64| fire::settle(&set("site.feed-water", k), bar(4.0));
+    // Enthalpy of water at 20 °C: 83.9 kJ/kg in steam tables.
+    let feed = settled(293.15).expect("a balance").water.feed_j_kg;
+    assert!((feed - 83.9e3).abs() < 150.0, "{feed}");
+    assert!(settled(380.0).is_err(), "steam is no feed");
+}
+
+/// A parallel chimney has no taper of which anything could be assumed, and a plant without an
+/// engine nothing of an engine.
+#[test]
+fn an_assumption_about_a_part_that_is_not_there_is_left_out() {
+    let mut inputs = plant(2.2);
+    inputs.leak = None;
+    let assumed: Vec<_> = ASSUMPTIONS.iter().collect();
+    let draws = draws(&inputs, bar(4.0), &assumed).expect("draws");
+    let drawn = |id: &str| draws.assumed.iter().any(|e| e.assumption.id == id);
+    assert!(drawn("fire.voidage") && drawn("engine.missing"));
+    for absent in [
+        "chimney.diffuser-efficiency",
+        "smokebox.leak",
+        "blower.mixing",
+    ] {
+        assert!(!drawn(absent), "{absent}");
+    }
+}
+
+/// Independent calculation: leaks of 5, 10 and 20 mm² with a coefficient of 0.6 bring the
+/// steaming ratio from 1.051 to 1.037, 1.023 and 0.996; printed to three places, and its gas is
+/// that of another coal, which moves the ratio by 0.3 %.
+#[test]
+fn worked_leaks_into_the_smokebox() {
+    let ratio = |mm2: f64| {
+        let mut inputs = plant(2.2);
+        inputs.leak = Some(steaming::Leak {
+            area_m2: mm2 * 1e-6,
+            coefficient: 0.6,
+        });
+        let state = fire::settle(&inputs, bar(4.0)).expect("a balance");
+        state.steaming_ratio().expect("a demand")
+    };
+    let tight = ratio(0.0);
+    for (mm2, wanted) in [(5.0, 1.037), (10.0, 1.023), (20.0, 0.996)] {
+        let found = ratio(mm2) / tight;
+        assert!((found - wanted / 1.051).abs() < 0.002, "{mm2} mm²: {found}");
     }
 }
 

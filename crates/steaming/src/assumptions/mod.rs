@@ -1,0 +1,204 @@
+//! What nobody has measured of a plant's steaming, with its range.
+//!
+//! The id of each is the plan field that replaces it. `set` puts a value in SI into the inputs;
+//! it does nothing where the plant has no such part.
+
+mod numbers;
+
+use reckoning::Assumption;
+
+use self::numbers::*;
+use crate::inputs::{Inputs, air_enthalpy};
+
+/// An assumption and where it enters.
+#[derive(Clone, Copy, Debug)]
+pub struct Entering {
+    /// The number with its range.
+    pub assumption: &'static Assumption,
+    /// Puts a value in SI into the inputs.
+    pub set: fn(&mut Inputs, f64),
+    /// Reads the value in SI from the inputs; `None` where the plant has no such part.
+    pub get: fn(&Inputs) -> Option<f64>,
+}
+
+/// Every assumption of the steady loop.
+pub static ASSUMPTIONS: &[Entering] = &[
+    Entering {
+        assumption: &VOIDAGE,
+        set: |i, v| i.bed.packing.voidage = v,
+        get: |i| Some(i.bed.packing.voidage),
+    },
+    Entering {
+        assumption: &SHAPE,
+        set: |i, v| i.bed.packing.sphericity = v,
+        get: |i| Some(i.bed.packing.sphericity),
+    },
+    Entering {
+        assumption: &BED_TEMPERATURE,
+        set: |i, v| i.bed.gas_k = v,
+        get: |i| Some(i.bed.gas_k),
+    },
+    Entering {
+        assumption: &BED_FACTOR,
+        set: |i, v| i.bed.grate_factor = v,
+        get: |i| Some(i.bed.grate_factor),
+    },
+    Entering {
+        assumption: &ASH_FACTOR,
+        set: |i, v| i.bed.ash_factor = v,
+        get: |i| Some(i.bed.ash_factor),
+    },
+    Entering {
+        assumption: &LUMP_DENSITY,
+        set: |i, v| i.bed.lump_kg_m3 = v,
+        get: |i| Some(i.bed.lump_kg_m3),
+    },
+    Entering {
+        assumption: &AIR_RATIO,
+        set: |i, v| i.fire.air_ratio = v,
+        get: |i| Some(i.fire.air_ratio),
+    },
+    Entering {
+        assumption: &BURNT_SHARE,
+        set: |i, v| i.fire.burnt_share = v,
+        get: |i| Some(i.fire.burnt_share),
+    },
+    Entering {
+        assumption: &EMISSIVITY,
+        set: |i, v| i.firebox.emissivity = v,
+        get: |i| Some(i.firebox.emissivity),
+    },
+    Entering {
+        assumption: &WALL_RISE,
+        set: |i, v| i.boiler.wall_rise_k = v,
+        get: |i| Some(i.boiler.wall_rise_k),
+    },
+    Entering {
+        assumption: &BOILER_DRYNESS,
+        set: |i, v| i.boiler.dryness = v,
+        get: |i| Some(i.boiler.dryness),
+    },
+    Entering {
+        assumption: &SHELL_LOSS,
+        set: |i, v| i.boiler.shell_loss_w = v,
+        get: |i| Some(i.boiler.shell_loss_w),
+    },
+    Entering {
+        assumption: &MIXING,
+        set: |i, v| i.blast.iter_mut().for_each(|b| b.mixing = v),
+        get: |i| i.blast.map(|b| b.mixing),
+    },
+    Entering {
+        assumption: &COEFFICIENT,
+        set: |i, v| i.blast.iter_mut().for_each(|b| b.coefficient = v),
+        get: |i| i.blast.map(|b| b.coefficient),
+    },
+    Entering {
+        assumption: &BLOWER_MIXING,
+        set: |i, v| i.blower.iter_mut().for_each(|b| b.mixing = v),
+        get: |i| i.blower.map(|b| b.mixing),
+    },
+    Entering {
+        assumption: &BLOWER_COEFFICIENT,
+        set: |i, v| i.blower.iter_mut().for_each(|b| b.coefficient = v),
+        get: |i| i.blower.map(|b| b.coefficient),
+    },
+    Entering {
+        assumption: &MISSING,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.missing = v),
+        get: |i| i.engine.map(|e| e.missing),
+    },
+    Entering {
+        assumption: &CHEST,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.chest_share = v),
+        get: |i| i.engine.map(|e| e.chest_share),
+    },
+    Entering {
+        assumption: &DIAGRAM,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.diagram_factor = v),
+        get: |i| i.engine.map(|e| e.diagram_factor),
+    },
+    Entering {
+        assumption: &EXHAUST_DRYNESS,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = v),
+        get: |i| i.engine.map(|e| e.exhaust_dryness),
+    },
+    Entering {
+        assumption: &INLET_LOSS,
+        set: |i, v| i.chimney.inlet_heads = v,
+        get: |i| Some(i.chimney.inlet_heads),
+    },
+    Entering {
+        assumption: &FRICTION,
+        set: |i, v| i.chimney.friction_heads = v,
+        get: |i| Some(i.chimney.friction_heads),
+    },
+    Entering {
+        assumption: &SMOKEBOX_LOSS,
+        set: |i, v| i.extra_loss_pa = v,
+        get: |i| Some(i.extra_loss_pa),
+    },
+    Entering {
+        assumption: &ATMOSPHERE,
+        set: |i, v| i.site.atmosphere_pa = v,
+        get: |i| Some(i.site.atmosphere_pa),
+    },
+    Entering {
+        assumption: &AIR,
+        set: |i, v| {
+            i.site.air_k = v;
+            i.site.air_j_kg = air_enthalpy(v);
+        },
+        get: |i| Some(i.site.air_k),
+    },
+    Entering {
+        assumption: &FEED,
+        set: |i, v| i.site.feed_k = v,
+        get: |i| Some(i.site.feed_k),
+    },
+    Entering {
+        assumption: &CLEARANCE,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.clearance = v),
+        get: |i| i.engine.map(|e| e.clearance),
+    },
+    Entering {
+        assumption: &COMPRESSION,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.compression = v),
+        get: |i| i.engine.map(|e| e.compression),
+    },
+    Entering {
+        assumption: &MOMENTUM_FACTOR,
+        set: |i, v| i.chimney.momentum_factor = v,
+        get: |i| Some(i.chimney.momentum_factor),
+    },
+    Entering {
+        assumption: &DIFFUSER,
+        set: |i, v| {
+            if i.chimney.tapers() {
+                i.chimney.diffuser_share = v;
+            }
+        },
+        get: |i| i.chimney.tapers().then_some(i.chimney.diffuser_share),
+    },
+    Entering {
+        assumption: &TUBE_EMISSIVITY,
+        set: |i, v| i.tubes.wall_emissivity = v,
+        get: |i| Some(i.tubes.wall_emissivity),
+    },
+    Entering {
+        assumption: &LEAK,
+        set: |i, v| i.leak.iter_mut().for_each(|l| l.area_m2 = v),
+        get: |i| i.leak.map(|l| l.area_m2),
+    },
+    Entering {
+        assumption: &LEAK_COEFFICIENT,
+        set: |i, v| i.leak.iter_mut().for_each(|l| l.coefficient = v),
+        get: |i| i.leak.map(|l| l.coefficient),
+    },
+];
+
+/// The assumption that this plan field replaces.
+#[must_use]
+pub fn assumption(field: &str) -> Option<&'static Entering> {
+    ASSUMPTIONS.iter().find(|e| e.assumption.id == field)
+}

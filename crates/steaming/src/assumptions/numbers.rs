@@ -1,0 +1,290 @@
+//! The numbers that are assumed, each with its range.
+//!
+//! Lower and upper ends are the 5 % and 95 % points of a split normal law. They are chosen so
+//! that the tails of that law stay within what can be: an area stays above nought.
+
+use reckoning::quantity::{
+    BAR_ABSOLUTE, CELSIUS, KELVIN, KELVIN_RISE, KG_PER_M3, MM2, ONE, PA, WATT,
+};
+use reckoning::source::{COMMON_PRACTICE, DERIVED};
+use reckoning::{Assumption, Cite};
+
+const TRADE: Cite = Cite {
+    source: &COMMON_PRACTICE,
+    place: "range met with in small plants",
+};
+const CALIBRATION: Cite = Cite {
+    source: &DERIVED,
+    place: "a value to be found by trial; the range is that of a trial calculation",
+};
+
+/// Shorthand so that the table below reads as one.
+const fn ratio(
+    id: &'static str,
+    meaning: &'static str,
+    [value, low, high]: [f64; 3],
+    cite: Cite,
+) -> Assumption {
+    Assumption {
+        id,
+        meaning,
+        unit: &ONE,
+        value,
+        low,
+        high,
+        variable: id,
+        cite,
+    }
+}
+
+pub(super) static VOIDAGE: Assumption = ratio(
+    "fire.voidage",
+    "empty share of the bed",
+    [0.42, 0.40, 0.50],
+    TRADE,
+);
+pub(super) static SHAPE: Assumption = ratio(
+    "fire.shape",
+    "sphericity of the lumps",
+    [0.70, 0.65, 0.80],
+    TRADE,
+);
+pub(super) static BED_TEMPERATURE: Assumption = Assumption {
+    id: "fire.bed-temperature",
+    meaning: "mean temperature of the gas in the bed",
+    unit: &KELVIN,
+    value: 1250.0,
+    low: 1150.0,
+    high: 1350.0,
+    variable: "fire.bed-temperature",
+    cite: TRADE,
+};
+pub(super) static BED_FACTOR: Assumption = ratio(
+    "grate.bed-factor",
+    "loss of bed, grate and clean ash over that of the bare bed",
+    [1.15, 1.05, 1.40],
+    TRADE,
+);
+pub(super) static ASH_FACTOR: Assumption = ratio(
+    "ash.bed-factor",
+    "loss with the ash that has built up over that when clean",
+    [1.10, 1.05, 2.0],
+    TRADE,
+);
+pub(super) static AIR_RATIO: Assumption = ratio(
+    "fire.air-ratio",
+    "air supplied over air needed",
+    [1.5, 1.3, 1.8],
+    TRADE,
+);
+pub(super) static BURNT_SHARE: Assumption = ratio(
+    "fire.burnt-share",
+    "share of the heating value set free",
+    [0.88, 0.82, 0.93],
+    TRADE,
+);
+/// From a light lump of steam coal to a heavy one of anthracite: the fuels that a plan may name.
+pub(super) static LUMP_DENSITY: Assumption = Assumption {
+    id: "fire.lump-density",
+    meaning: "density of a lump",
+    unit: &KG_PER_M3,
+    value: 1450.0,
+    low: 1250.0,
+    high: 1600.0,
+    variable: "fire.lump-density",
+    cite: TRADE,
+};
+pub(super) static EMISSIVITY: Assumption = ratio(
+    "boiler.firebox.emissivity",
+    "effective emissivity between the fire and the wetted box",
+    [0.75, 0.50, 0.85],
+    CALIBRATION,
+);
+pub(super) static WALL_RISE: Assumption = Assumption {
+    id: "boiler.wall-rise",
+    meaning: "rise of the wetted metal over the saturation temperature",
+    unit: &KELVIN_RISE,
+    value: 8.0,
+    low: 5.0,
+    high: 20.0,
+    variable: "boiler.wall-rise",
+    cite: TRADE,
+};
+pub(super) static BOILER_DRYNESS: Assumption = ratio(
+    "boiler.dryness",
+    "dryness of the steam as it leaves the water",
+    [0.97, 0.90, 0.98],
+    TRADE,
+);
+pub(super) static SHELL_LOSS: Assumption = Assumption {
+    id: "boiler.shell-loss",
+    meaning: "heat lost by the outside of the boiler",
+    unit: &WATT,
+    value: 60.0,
+    low: 35.0,
+    high: 120.0,
+    variable: "boiler.shell-loss",
+    cite: TRADE,
+};
+pub(super) static MIXING: Assumption = ratio(
+    "blast.mixing",
+    "draught found over that of full mixing",
+    [0.45, 0.35, 0.60],
+    CALIBRATION,
+);
+pub(super) static COEFFICIENT: Assumption = ratio(
+    "blast.coefficient",
+    "coefficient of the exhaust nozzle",
+    [0.95, 0.90, 0.97],
+    TRADE,
+);
+/// Exhaust and blower share the chimney, so that what is not known of the one is not known of the
+/// other.
+pub(super) static BLOWER_MIXING: Assumption = Assumption {
+    variable: "blast.mixing",
+    ..ratio(
+        "blower.mixing",
+        "draught found over that of full mixing",
+        [0.45, 0.30, 0.60],
+        CALIBRATION,
+    )
+};
+pub(super) static BLOWER_COEFFICIENT: Assumption = ratio(
+    "blower.coefficient",
+    "discharge coefficient of a blower jet",
+    [0.85, 0.80, 0.90],
+    TRADE,
+);
+pub(super) static MISSING: Assumption = ratio(
+    "engine.missing",
+    "steam supplied beyond what the diagram shows, over what it shows",
+    [0.60, 0.35, 1.0],
+    CALIBRATION,
+);
+pub(super) static CHEST: Assumption = ratio(
+    "engine.chest-pressure",
+    "absolute pressure at admission over that in the boiler",
+    [0.92, 0.85, 0.95],
+    TRADE,
+);
+pub(super) static DIAGRAM: Assumption = ratio(
+    "engine.diagram-factor",
+    "mean pressure of the real diagram over that of the drawn one",
+    [0.90, 0.80, 0.94],
+    TRADE,
+);
+pub(super) static EXHAUST_DRYNESS: Assumption = ratio(
+    "engine.exhaust-dryness",
+    "dryness of the exhaust where the steam comes straight from the boiler",
+    [0.93, 0.88, 0.95],
+    TRADE,
+);
+pub(super) static INLET_LOSS: Assumption = ratio(
+    "chimney.inlet-loss",
+    "loss of the gas at the bell, in velocity heads",
+    [0.10, 0.06, 0.50],
+    TRADE,
+);
+pub(super) static FRICTION: Assumption = ratio(
+    "chimney.friction",
+    "friction of the mixing length, in velocity heads of the mixture",
+    [0.18, 0.10, 0.30],
+    TRADE,
+);
+pub(super) static SMOKEBOX_LOSS: Assumption = Assumption {
+    id: "smokebox.loss",
+    meaning: "draught lost in turns, arrester and entry",
+    unit: &PA,
+    value: 1.5,
+    low: 1.0,
+    high: 5.0,
+    variable: "smokebox.loss",
+    cite: TRADE,
+};
+/// Weather, and places up to 300 m above the sea.
+pub(super) static ATMOSPHERE: Assumption = Assumption {
+    id: "site.atmosphere",
+    meaning: "pressure of the air where the plant is run",
+    unit: &BAR_ABSOLUTE,
+    value: 1.013_25,
+    low: 0.965,
+    high: 1.035,
+    variable: "site.atmosphere",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "the standard atmosphere; weather, and heights up to 300 m",
+    },
+};
+pub(super) static AIR: Assumption = Assumption {
+    id: "site.air",
+    meaning: "temperature of the air that feeds the fire",
+    unit: &CELSIUS,
+    value: 20.0,
+    low: 2.0,
+    high: 30.0,
+    variable: "site.air",
+    cite: TRADE,
+};
+/// The lower end keeps the tail of the law above freezing.
+pub(super) static FEED: Assumption = Assumption {
+    id: "site.feed-water",
+    meaning: "temperature of the water as it is fed",
+    unit: &CELSIUS,
+    value: 15.0,
+    low: 8.0,
+    high: 25.0,
+    variable: "site.feed-water",
+    cite: TRADE,
+};
+pub(super) static CLEARANCE: Assumption = ratio(
+    "engine.clearance",
+    "volume of port and clearance at one end over the stroke volume",
+    [0.10, 0.06, 0.18],
+    TRADE,
+);
+pub(super) static COMPRESSION: Assumption = ratio(
+    "engine.compression",
+    "part of the return stroke that is left when the exhaust closes",
+    [0.10, 0.06, 0.25],
+    TRADE,
+);
+/// An even stream has 1; a fully turbulent one about 1.02; one that is not mixed through has more.
+pub(super) static MOMENTUM_FACTOR: Assumption = ratio(
+    "chimney.momentum-factor",
+    "momentum of the mixture over that of an even stream",
+    [1.02, 1.01, 1.10],
+    Cite {
+        source: &DERIVED,
+        place: "profile of a turbulent stream in a pipe; the upper end is one not mixed through",
+    },
+);
+pub(super) static DIFFUSER: Assumption = ratio(
+    "chimney.diffuser-efficiency",
+    "share of the velocity head that the taper gives back",
+    [0.60, 0.35, 0.75],
+    TRADE,
+);
+/// Sooted copper; the law of the flux wants at least 0.7.
+pub(super) static TUBE_EMISSIVITY: Assumption = ratio(
+    "boiler.tubes.emissivity",
+    "emissivity of the inside of the tubes",
+    [0.80, 0.70, 0.90],
+    TRADE,
+);
+/// No smokebox is tight: a door, a tube-plate edge and the holes of pipes always leak.
+pub(super) static LEAK: Assumption = Assumption {
+    id: "smokebox.leak",
+    meaning: "area of all the leaks into the smokebox together",
+    unit: &MM2,
+    value: 5.0,
+    low: 3.0,
+    high: 20.0,
+    variable: "smokebox.leak",
+    cite: TRADE,
+};
+pub(super) static LEAK_COEFFICIENT: Assumption = ratio(
+    "smokebox.leak-coefficient",
+    "discharge coefficient of the leaks",
+    [0.60, 0.55, 0.75],
+    TRADE,
+);

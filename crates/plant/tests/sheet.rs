@@ -101,7 +101,7 @@ fn independent_stock_masses() {
     let sheet = Part {
         id: "sheet".to_owned(),
         name: "sheet".to_owned(),
-        metal: "CW024A".to_owned(),
+        metal: Some("CW024A".to_owned()),
         shape: Shape::Plate(Plate {
             outline: Outline::Rectangle {
                 length: mm(300.0),
@@ -114,23 +114,6 @@ fn independent_stock_masses() {
         stock: None,
     };
     close(sheet.mass(copper).kg(), 2.414, 0.0005 / 2.414);
-}
-
-/// A coil of 5 turns on 60 mm at pitch 8: √((π 60)² + 8²) a turn.
-#[test]
-fn identity_coil_length() {
-    let coil = Tube {
-        outside: mm(6.0),
-        wall: mm(0.9),
-        run: Run::Coil {
-            mean_diameter: mm(60.0),
-            pitch: mm(8.0),
-            turns: 5.0,
-            tails: mm(100.0),
-        },
-    };
-    let turn = (60.0 * std::f64::consts::PI).hypot(8.0);
-    close(coil.length().mm(), 100.0 + 5.0 * turn, 1e-14);
 }
 
 /// A radial hole takes from a thin wall nearly the cylinder of its length, and never less.

@@ -29,6 +29,13 @@ pub enum Given {
         /// The assumption.
         assumption: &'static Assumption,
     },
+    /// Taken off the shape of what the plan describes, exactly: a length, an area, a volume.
+    Shape {
+        /// Of what, in words, with the fields that shape it.
+        of: String,
+        /// The weakest origin among these fields.
+        weakest: Origin,
+    },
     /// A choice with its reason.
     Chosen {
         /// What it was chosen from, in words.
@@ -48,7 +55,7 @@ impl Given {
             Self::Plan { .. } => Origin::Read,
             Self::Table { source, .. } => source.seen.into(),
             Self::Assumed { .. } => Origin::Assumed,
-            Self::Chosen { weakest, .. } => *weakest,
+            Self::Shape { weakest, .. } | Self::Chosen { weakest, .. } => *weakest,
         }
     }
 }

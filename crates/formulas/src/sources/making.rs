@@ -22,6 +22,7 @@ pub(super) static SOURCES: &[&Source] = &[
     &NAVEDTRA_14345,
     &MACHINE_SHOP_SPEEDS,
     &ISO_1101,
+    &METAL_DATA_SHEETS,
 ];
 
 /// The metric thread form.
@@ -219,5 +220,16 @@ pub static ISO_1101: Source = Source {
     year: 2017,
     publisher: "ISO",
     identifier: "ISO 1101",
+    seen: Seen::FromMemory,
+};
+
+/// Densities of coppers, brasses, bronzes and steels.
+pub static METAL_DATA_SHEETS: Source = Source {
+    key: "metal-data-sheets",
+    title: "Data sheets of wrought and cast copper alloys and of steels, public pages",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "C106, CW510L, CW613N, C37000 and their neighbours",
     seen: Seen::FromMemory,
 };

@@ -35,6 +35,7 @@ pub static FILES: &[(&str, &str)] = &[
         "cutting-speeds-turning",
         include_str!("../../tables/cutting-speeds-turning.toml"),
     ),
+    ("metals", include_str!("../../tables/metals.toml")),
     ("threads-ba", include_str!("../../tables/threads-ba.toml")),
     ("threads-bsf", include_str!("../../tables/threads-bsf.toml")),
     ("threads-bsw", include_str!("../../tables/threads-bsw.toml")),

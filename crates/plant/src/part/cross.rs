@@ -6,7 +6,7 @@
 //! in millimetres. The stated error is [`RELATIVE_ERROR`] of the volume of the hole.
 
 use super::feature::{CrossDepth, CrossHole, Flats, Point};
-use super::profile::Profile;
+use super::profile::{Piece, Profile};
 use super::quadrature::integral;
 
 /// Error of the volume that a cross hole removes, as a share of hole area times part diameter.
@@ -58,6 +58,30 @@ impl Body {
             radius,
             tip,
         }
+    }
+
+    /// Area that the body takes at height `z` of a ring between `outside` and `inside` radii.
+    pub(crate) fn section(&self, z: f64, (outside, inside): (f64, Option<f64>)) -> f64 {
+        let square = self.radius * self.radius - (z - self.z) * (z - self.z);
+        if square <= 0.0 {
+            return 0.0;
+        }
+        let piece = |r: f64| {
+            Profile::of(Piece {
+                z0: z - self.radius,
+                z1: z + self.radius,
+                r0: r,
+                r1: r,
+                owner: None,
+            })
+        };
+        let ring = Metal {
+            outer: &piece(outside),
+            inner: &inside.map_or_else(Profile::default, piece),
+            flats: &[],
+        };
+        let error = RELATIVE_ERROR * self.radius * outside;
+        ring.slice(self, &[], (z, square.sqrt()), error)
     }
 
     /// The stretch which the body takes of the line `(x, y)` at height `z`, where the line's own

@@ -32,8 +32,8 @@ pub mod cross;
 mod feature;
 mod flats;
 mod plate;
-mod profile;
-mod quadrature;
+pub(crate) mod profile;
+pub(crate) mod quadrature;
 mod sizes;
 mod tube;
 mod turned;
@@ -99,8 +99,8 @@ pub struct Part {
     pub id: String,
     /// Name in words (`upper tube plate`).
     pub name: String,
-    /// Designation of its metal in the table of metals (`CW024A`).
-    pub metal: String,
+    /// Designation of its metal as the plan names it (`CW024A`), where it does.
+    pub metal: Option<String>,
     /// Shape.
     pub shape: Shape,
     /// What it is cut from, where the plan or the form of boiler says so.

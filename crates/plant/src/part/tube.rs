@@ -16,16 +16,12 @@ pub enum Run {
         /// Length.
         length: Length,
     },
-    /// A helix with straight tails.
-    Coil {
-        /// Diameter of the helix, on the centre line of the tube.
+    /// Wound into turns.
+    Wound {
+        /// Diameter of the turns, on the centre line of the tube.
         mean_diameter: Length,
-        /// Advance in one turn.
-        pitch: Length,
-        /// Turns.
-        turns: f64,
-        /// Both tails together.
-        tails: Length,
+        /// Length along the centre line.
+        length: Length,
     },
 }
 
@@ -51,16 +47,7 @@ impl Tube {
     #[must_use]
     pub fn length(&self) -> Length {
         match self.run {
-            Run::Straight { length } => length,
-            Run::Coil {
-                mean_diameter,
-                pitch,
-                turns,
-                tails,
-            } => {
-                let turn = (PI * mean_diameter.mm()).hypot(pitch.mm());
-                Length::from_mm(turns * turn) + tails
-            }
+            Run::Straight { length } | Run::Wound { length, .. } => length,
         }
     }
 
@@ -84,23 +71,15 @@ impl Tube {
     }
 }
 
-/// How a shell is closed.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// How a shell is closed along its length.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Seam {
     /// Drawn tube: no seam.
     Drawn,
-    /// Edge to edge with a strap.
-    ButtStrap {
-        /// Width of the strap round the shell.
-        width: Length,
-        /// Thickness of the strap.
-        thickness: Length,
-    },
-    /// One edge over the other.
-    Lap {
-        /// Width of the lap.
-        width: Length,
-    },
+    /// A brazed lap or butt with a strap.
+    Brazed,
+    /// The plan does not say.
+    Unsaid,
 }
 
 /// A radial hole in a shell.
@@ -138,18 +117,13 @@ impl Shell {
         self.bore + self.wall * 2.0
     }
 
-    /// Volume of metal: cylinder, strap or lap, less the holes (see
-    /// [`super::cross::RELATIVE_ERROR`]). A strap is taken as a flat strip of its own section.
+    /// Volume of metal: the cylinder less its holes (see [`super::cross::RELATIVE_ERROR`]). What a
+    /// lap or a strap adds is left out.
     #[must_use]
     pub fn volume(&self) -> Volume {
         let t = self.wall.mm();
         let ring = PI * (self.bore.mm() + t) * t * self.length.mm();
-        let seam = match self.seam {
-            Seam::Drawn => 0.0,
-            Seam::ButtStrap { width, thickness } => width.mm() * thickness.mm() * self.length.mm(),
-            Seam::Lap { width } => width.mm() * t * self.length.mm(),
-        };
-        Volume::from_mm3(ring + seam) - self.holes_volume()
+        Volume::from_mm3(ring) - self.holes_volume()
     }
 
     /// Volume that the holes take out of the wall.

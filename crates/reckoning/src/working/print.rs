@@ -161,6 +161,7 @@ fn given_words(given: &Given) -> String {
             assumption.cite.source.title,
             assumption.cite.place
         ),
+        Given::Shape { of, .. } => format!("from the shape, {of}"),
         Given::Chosen {
             between, reason, ..
         } => format!("chosen, {between}: {reason}"),

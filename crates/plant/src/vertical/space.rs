@@ -1,0 +1,238 @@
+//! Water and steam in a vertical boiler.
+
+use std::f64::consts::PI;
+
+use plan::section::{BushSeat, StayRun};
+use reckoning::Known;
+use reckoning::quantity::{Angle, Area, Length, Volume};
+
+use super::Builder;
+use super::frame::Frame;
+use super::nest::Nest;
+use super::parts::rows;
+use super::sizes::Sizes;
+use super::water::{Radial, Room, Upright};
+use crate::known::shape;
+use crate::part::{CrossDepth, CrossHole, Point};
+
+/// The room inside the barrel for water and steam.
+#[derive(Clone, Debug)]
+pub struct WaterSpace {
+    room: Room,
+    /// Working level.
+    pub level: Known<Length>,
+    /// Lowest level allowed, where the plan names it.
+    pub lowest: Option<Known<Length>>,
+    /// Highest point that water must cover: the crown of the firebox.
+    pub crown: Known<Length>,
+    /// Water at the working level.
+    pub water: Known<Volume>,
+    /// Steam above it.
+    pub steam: Known<Volume>,
+    /// Water between the working and the lowest level.
+    pub reserve: Option<Known<Volume>>,
+    /// Surface of the water at the working level.
+    pub surface: Known<Area>,
+    /// Width of the water leg between firebox and barrel.
+    pub leg: Known<Length>,
+}
+
+impl WaterSpace {
+    /// Water filled to a height above the datum, which is the underside of the foundation ring.
+    #[must_use]
+    pub fn filled_to(&self, height: Length) -> Volume {
+        Volume::from_mm3(self.room.below(height.mm()))
+    }
+
+    /// Surface of the water at a height.
+    #[must_use]
+    pub fn surface_at(&self, height: Length) -> Area {
+        Area::from_mm2(self.room.surface(height.mm()))
+    }
+
+    /// Lowest and highest point of the room, above the datum.
+    #[must_use]
+    pub fn extent(&self) -> (Length, Length) {
+        (
+            Length::from_mm(self.room.low()),
+            Length::from_mm(self.room.high()),
+        )
+    }
+}
+
+impl Builder<'_> {
+    pub(super) fn water(
+        &mut self,
+        sizes: &Sizes,
+        frame: &Frame,
+        nest: Option<&Nest>,
+    ) -> Option<WaterSpace> {
+        let nest = nest?;
+        let level = sizes.working.clone()?;
+        let mut radials = self.radials(frame, sizes);
+        radials.extend(self.bush_ends(frame));
+        let room = Room {
+            frame: frame.clone(),
+            uprights: self.uprights(frame, nest),
+            radials,
+        };
+        let weakest = frame
+            .weakest
+            .max(level.given.origin())
+            .max(nest.outside.given.origin());
+        let volume = |mm3: f64, of: &str| shape(Volume::from_mm3(mm3), of, weakest);
+        let (water, all) = (room.below(level.value.mm()), room.below(room.high()));
+        let reserve = sizes.lowest.as_ref().map(|lowest| {
+            let left = room.below(lowest.value.mm());
+            volume(
+                water - left,
+                "the room for water between the working and the lowest level",
+            )
+        });
+        Some(WaterSpace {
+            water: volume(water, "the room inside the barrel below the working level"),
+            steam: volume(
+                all - water,
+                "the room inside the barrel above the working level",
+            ),
+            reserve,
+            surface: shape(
+                Area::from_mm2(room.surface(level.value.mm())),
+                "the barrel less the tubes at the working level",
+                weakest,
+            ),
+            crown: super::length(
+                frame.crown(),
+                "the highest point of the crown of the firebox",
+                frame.weakest,
+            ),
+            leg: super::length(
+                frame.barrel - frame.firebox,
+                "half the bore of the barrel less the outside of the firebox",
+                frame.weakest,
+            ),
+            level,
+            lowest: sizes.lowest.clone(),
+            room,
+        })
+    }
+
+    fn uprights(&mut self, frame: &Frame, nest: &Nest) -> Vec<Upright> {
+        let disc = |d: Length| PI / 4.0 * d.mm() * d.mm();
+        let tubes = u32::try_from(nest.tubes.len()).unwrap_or(u32::MAX);
+        let (low, high) = (frame.lower.high(), frame.upper.low);
+        let mut uprights = vec![Upright {
+            count: f64::from(tubes),
+            area: disc(nest.outside.value),
+            low,
+            high,
+        }];
+        let plan = self.plan;
+        for (_, stay) in rows(&plan.boiler.stays, |s| &s.id) {
+            if let (Some(StayRun::PlateToPlate), Some(d)) =
+                (stay.run.value(), stay.diameter.likely())
+            {
+                uprights.push(Upright {
+                    count: 1.0,
+                    area: disc(d.value),
+                    low,
+                    high,
+                });
+            }
+        }
+        for (_, bush) in rows(&plan.boiler.bushes, |b| &b.id) {
+            let (Some(outside), Some(reach)) = (bush.outside.likely(), bush.length_in.likely())
+            else {
+                continue;
+            };
+            let reach = reach.value.mm();
+            let (low, high) = match bush.on.value() {
+                Some(BushSeat::UpperTubePlate) => (high - reach, high),
+                Some(BushSeat::LowerTubePlate) => (low, low + reach),
+                _ => continue,
+            };
+            let bore = bush.bore.likely().map_or(0.0, |b| disc(b.value));
+            uprights.push(Upright {
+                count: 1.0,
+                area: disc(outside.value) - bore,
+                low,
+                high,
+            });
+        }
+        uprights
+    }
+
+    /// What crosses the water leg.
+    fn radials(&mut self, frame: &Frame, sizes: &Sizes) -> Vec<Radial> {
+        let across = |z: f64, azimuth: Angle, diameter: Length| Radial {
+            hole: CrossHole {
+                z: Length::from_mm(z),
+                azimuth,
+                offset: Length::from_mm(0.0),
+                diameter,
+                depth: CrossDepth::NearWall,
+            },
+            sign: 1.0,
+            inside: frame.firebox,
+        };
+        let mut radials = Vec::new();
+        if let (Some(hole), Some(height)) = (&sizes.firehole, &sizes.firehole_height) {
+            radials.push(across(
+                height.value.mm(),
+                Angle::from_rad(0.0),
+                hole.outside.value,
+            ));
+        }
+        let plan = self.plan;
+        for (_, stay) in rows(&plan.boiler.stays, |s| &s.id) {
+            let across_leg = stay.run.value() == Some(StayRun::FireboxToBarrel);
+            if let (true, Some(height), Some(d)) =
+                (across_leg, stay.height.value(), stay.diameter.likely())
+            {
+                radials.push(across(
+                    height.mm(),
+                    self.angle(&stay.angle, "where a stay stands"),
+                    d.value,
+                ));
+            }
+        }
+        radials
+    }
+
+    /// Bushes of the barrel where they reach into the water; their bore holds water again.
+    fn bush_ends(&mut self, frame: &Frame) -> Vec<Radial> {
+        let plan = self.plan;
+        let mut radials = Vec::new();
+        for (_, bush) in rows(&plan.boiler.bushes, |b| &b.id) {
+            let on_barrel = bush.on.value() == Some(BushSeat::Barrel);
+            let (true, Some(height), Some(reach)) =
+                (on_barrel, bush.height.value(), bush.length_in.likely())
+            else {
+                continue;
+            };
+            let azimuth = self.angle(&bush.angle, "where a bush stands");
+            let end = Length::from_mm(frame.barrel) - reach.value;
+            let sizes = [(bush.outside.likely(), 1.0), (bush.bore.likely(), -1.0)];
+            for (diameter, sign) in sizes {
+                let Some(diameter) = diameter.filter(|_| reach.value.mm() > 0.0) else {
+                    continue;
+                };
+                radials.push(Radial {
+                    hole: CrossHole {
+                        z: height,
+                        azimuth,
+                        offset: Length::from_mm(0.0),
+                        diameter: diameter.value,
+                        depth: CrossDepth::Blind {
+                            bottom: end,
+                            point: Point::Flat,
+                        },
+                    },
+                    sign,
+                    inside: 0.0,
+                });
+            }
+        }
+        radials
+    }
+}

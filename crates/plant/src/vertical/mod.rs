@@ -5,6 +5,7 @@
 
 mod frame;
 mod gas;
+mod holes;
 mod joints;
 mod nest;
 mod outline;

@@ -4,10 +4,12 @@
 //! threads ISO 6410-1, scales ISO 5455 (all from memory). Nothing here does engineering
 //! arithmetic: a drawing places what the plant has resolved.
 
+pub mod boiler;
 pub mod clash;
 mod clip;
 pub mod dimension;
 pub mod hatch;
+mod layout;
 mod lettering;
 pub mod sheet;
 mod svg;

@@ -1,0 +1,145 @@
+//! Plan of a round tube plate: holes with their centre lines, outside diameter, least pitch.
+
+use plant::part::{Hole, Outline, Plate};
+use reckoning::quantity::Length;
+
+use crate::layout::{self, Callout, Measure, Side, about_axis, callouts_right, title_line};
+use crate::lettering::{diameter, figure};
+use crate::sheet::{Layer, Mark, Sheet, at};
+
+/// Room on the paper that the plate itself may fill, mm.
+const FRAME: (f64, f64) = (110.0, 110.0);
+/// How far a centre line runs past its hole, mm.
+const PAST: f64 = 2.0;
+/// Pitches closer than this are the same, mm.
+const SAME: f64 = 1e-6;
+
+/// The plan of a round plate with its holes; none for a rectangle, which has no such plan.
+#[must_use]
+pub fn tube_plate(name: &str, plate: &Plate) -> Option<Sheet> {
+    let outside = match plate.outline {
+        Outline::Disc { diameter } => diameter,
+        Outline::Ring { outside, .. } => outside,
+        Outline::Rectangle { .. } => return None,
+    };
+    let scale = layout::scale_for(outside.mm(), outside.mm(), FRAME);
+    let mut sheet = Sheet::new(name, scale);
+    let paper = |l: Length| l.mm() * scale;
+    let r = paper(outside / 2.0);
+    circle(&mut sheet, Layer::Outline, (0.0, 0.0), r);
+    if let Outline::Ring { inside, .. } = plate.outline {
+        circle(&mut sheet, Layer::Outline, (0.0, 0.0), paper(inside / 2.0));
+    }
+    if plate.flange.is_some() {
+        // The inner face of the flange is seen from the open side.
+        circle(
+            &mut sheet,
+            Layer::Outline,
+            (0.0, 0.0),
+            r - paper(plate.thickness),
+        );
+    }
+    let past = r + 4.0;
+    sheet.draw(Layer::Axis, Mark::Line(at(-past, 0.0), at(past, 0.0)));
+    sheet.draw(Layer::Axis, Mark::Line(at(0.0, -past), at(0.0, past)));
+    holes(&mut sheet, plate, scale);
+    let over = Measure {
+        name: "outside diameter".to_owned(),
+        says: diameter(outside),
+        points: [at(-r, 0.0), at(r, 0.0)],
+    };
+    about_axis(&mut sheet, Side::Below, -past, &[over]);
+    let mut callouts = callouts(plate, scale);
+    if let Some((a, b, pitch)) = least_pitch(plate) {
+        let (a, b) = (at(paper(a.x), paper(a.y)), at(paper(b.x), paper(b.y)));
+        sheet.draw(Layer::Axis, Mark::Line(a, b));
+        callouts.push(Callout {
+            name: "least pitch".to_owned(),
+            says: format!("least pitch {}", figure(pitch)),
+            tip: at((a.x + b.x) / 2.0, (a.y + b.y) / 2.0),
+        });
+    }
+    callouts_right(&mut sheet, at(r + 10.0, -r), &callouts);
+    title_line(&mut sheet, "plan");
+    Some(sheet)
+}
+
+/// Holes, each with its centre lines.
+fn holes(sheet: &mut Sheet, plate: &Plate, scale: f64) {
+    let paper = |l: Length| l.mm() * scale;
+    for hole in &plate.holes {
+        let (x, y, r) = (paper(hole.x), paper(hole.y), paper(hole.diameter / 2.0));
+        let edge = Mark::Circle {
+            centre: at(x, y),
+            radius: r,
+        };
+        sheet.draw_of(&hole.id, Layer::Outline, edge);
+        let arm = r + PAST;
+        // A hole on a main axis has that axis for its centre line already.
+        if y.abs() > 0.01 {
+            let level = Mark::Line(at(x - arm, y), at(x + arm, y));
+            sheet.draw_of(&hole.id, Layer::Axis, level);
+        }
+        if x.abs() > 0.01 {
+            let upright = Mark::Line(at(x, y - arm), at(x, y + arm));
+            sheet.draw_of(&hole.id, Layer::Axis, upright);
+        }
+    }
+}
+
+fn circle(sheet: &mut Sheet, layer: Layer, centre: (f64, f64), radius: f64) {
+    let centre = at(centre.0, centre.1);
+    sheet.draw(layer, Mark::Circle { centre, radius });
+}
+
+/// One call-out for each size of hole, one for the least pitch, one for the thickness.
+fn callouts(plate: &Plate, scale: f64) -> Vec<Callout> {
+    let mut sizes: Vec<(String, Vec<&Hole>)> = Vec::new();
+    for hole in &plate.holes {
+        let says = diameter(hole.diameter);
+        match sizes.iter_mut().find(|(s, _)| *s == says) {
+            Some((_, holes)) => holes.push(hole),
+            None => sizes.push((says, vec![hole])),
+        }
+    }
+    let rim = |hole: &Hole| {
+        let turn = std::f64::consts::FRAC_1_SQRT_2;
+        let r = hole.diameter.mm() / 2.0 * turn;
+        at((hole.x.mm() + r) * scale, (hole.y.mm() + r) * scale)
+    };
+    let mut callouts = Vec::new();
+    for (says, holes) in sizes {
+        let highest = |a: &&&Hole, b: &&&Hole| (a.x + a.y).mm().total_cmp(&(b.x + b.y).mm());
+        if let Some(hole) = holes.iter().max_by(highest) {
+            callouts.push(Callout {
+                name: format!("holes {says}"),
+                says: if holes.len() == 1 {
+                    says.clone()
+                } else {
+                    format!("{} holes {says}", holes.len())
+                },
+                tip: rim(hole),
+            });
+        }
+    }
+    callouts
+}
+
+/// The two holes whose centres are nearest to each other, and how far these are apart.
+fn least_pitch(plate: &Plate) -> Option<(&Hole, &Hole, Length)> {
+    let mut least: Option<(&Hole, &Hole, f64)> = None;
+    for (i, a) in plate.holes.iter().enumerate() {
+        for b in &plate.holes[i + 1..] {
+            let pitch = (a.x - b.x).mm().hypot((a.y - b.y).mm());
+            // Among equal pitches the one farthest right has the shortest leader.
+            let better = least.is_none_or(|(c, d, p)| {
+                let farther = (a.x + b.x).mm() > (c.x + d.x).mm() + SAME;
+                pitch < p - SAME || (pitch < p + SAME && farther)
+            });
+            if better {
+                least = Some((a, b, pitch));
+            }
+        }
+    }
+    least.map(|(a, b, pitch)| (a, b, Length::from_mm(pitch)))
+}

@@ -5,8 +5,10 @@
 mod kinetic_theory;
 
 use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
-use formulas::gas::{FlueGas, MoleFractions};
+use formulas::gas::{self, FlueGas, MoleFractions};
+use formulas::steam;
 use kinetic_theory::KINETIC_THEORY;
+use reckoning::Card;
 use reckoning::solve::bracketed;
 
 /// The rows of a grid: a name, then numbers.
@@ -207,4 +209,36 @@ fn too_little_air_is_refused() {
     let refused = combustion_products(&STEAM_COAL, 0.99).expect_err("refused");
     assert_eq!(refused.symbol, "lambda");
     assert!(combustion_products(&STEAM_COAL, f64::NAN).is_err());
+}
+
+/// A mixture is published no further than the least of its gases: the viscosity of water vapour
+/// ends at 900 °C, the conductivity of carbon dioxide at 1100 K.
+#[test]
+fn a_mixture_is_published_as_far_as_the_least_of_its_gases() {
+    let broken =
+        |card: &Card, inputs: &[f64]| !card.work(inputs).expect("worked").breaches.is_empty();
+    let mixed = |card: &Card, t: f64| broken(card, &[t, 0.12, 0.04, 0.07]);
+    for (t, viscosity, conductivity) in [
+        (1099.0, false, false),
+        (1101.0, false, true),
+        (1173.0, false, true),
+        (1174.0, true, true),
+    ] {
+        assert_eq!(mixed(&gas::VISCOSITY, t), viscosity, "viscosity at {t} K");
+        assert_eq!(
+            mixed(&gas::CONDUCTIVITY, t),
+            conductivity,
+            "conductivity at {t} K"
+        );
+        assert_eq!(
+            broken(&gas::CARBON_DIOXIDE_CONDUCTIVITY, &[t]),
+            conductivity
+        );
+        assert!(!broken(&gas::CARBON_DIOXIDE_VISCOSITY, &[t]));
+        for law in [&gas::NITROGEN_VISCOSITY, &gas::OXYGEN_VISCOSITY] {
+            assert!(!broken(law, &[t]), "{}", law.id);
+        }
+        // Water vapour is refused above its range.
+        assert_eq!(steam::cards::VISCOSITY.work(&[0.2, t]).is_err(), viscosity);
+    }
 }

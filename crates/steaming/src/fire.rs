@@ -94,7 +94,7 @@ impl<'a> Round<'a> {
         let bed = &inputs.bed;
         let bed_gas = BedGas {
             density: burning.gas.density(bed.gas_k, atmosphere_pa),
-            viscosity: burning.gas.transport(bed.gas_k).viscosity,
+            viscosity: bed.viscosity_factor * burning.gas.transport(bed.gas_k).viscosity,
         };
         let blower = match &inputs.blower {
             Some(b) => Some(blower(b, inputs, boiler_pa, steam_j_kg)?),

@@ -9,7 +9,7 @@ use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric
 use formulas::gas::{FlueGas, MoleFractions};
 use reckoning::Refused;
 
-pub use crate::tubes::Tubes;
+pub use crate::tubes::{Beyond, Tubes};
 
 /// Everything that the steady loop needs of a plant.
 #[derive(Clone, Copy, Debug)]
@@ -170,6 +170,8 @@ pub struct Bed {
     pub grate_factor: f64,
     /// Loss with the ash that has built up over that when clean.
     pub ash_factor: f64,
+    /// Factor on the viscosity of its gas, as [`crate::tubes::Beyond`] has it.
+    pub viscosity_factor: f64,
 }
 
 /// The wetted box round the fire.

@@ -23,16 +23,16 @@ mod state;
 mod sweep;
 pub mod tubes;
 
-pub use assumptions::{ASSUMPTIONS, Entering, assumption};
+pub use assumptions::{ASSUMPTIONS, Entering, assumption, standing};
 pub use band::{
     Band, Drawn, Draws, POINTS, Reads, Share, draws, first_order_shares, normal_quantile,
 };
 pub use explain::{Explained, Origins, explain};
 pub use fault::NotSettled;
 pub use inputs::{
-    Bed, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire, Firebox,
-    Inputs, Leak, Site, Tubes, air_enthalpy,
+    Bed, Beyond, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire,
+    Firebox, Inputs, Leak, Site, Tubes, air_enthalpy,
 };
-pub use rules::{Judging, RULES, findings};
+pub use rules::{CARRIED, Carried, Judging, RULES, findings};
 pub use state::{BedState, FireState, PassState, WaterState};
 pub use sweep::{Crossing, Outlook, Point, Stability, Step, Sweep, Word, sweep};

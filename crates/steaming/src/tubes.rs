@@ -26,6 +26,29 @@ pub struct Tubes {
     pub entrance_heads: f64,
     /// Velocity heads lost where the gas leaves.
     pub exit_heads: f64,
+    /// Factors on laws that are carried beyond what they were published for.
+    pub beyond: Beyond,
+}
+
+/// Factors on what the laws of the hot gas give where they are carried beyond the range in which
+/// they were published: so that the doubt enters a band.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Beyond {
+    /// On the radiation of the gas in a narrow tube.
+    pub radiation: f64,
+    /// On the conductivity of the gas.
+    pub conductivity: f64,
+    /// On the viscosity of the gas.
+    pub viscosity: f64,
+}
+
+impl Beyond {
+    /// Every law as it is printed.
+    pub const AS_PRINTED: Self = Self {
+        radiation: 1.0,
+        conductivity: 1.0,
+        viscosity: 1.0,
+    };
 }
 
 /// The gas that comes to the bank, and the wall it meets.
@@ -185,21 +208,24 @@ impl<'a> Bank<'a> {
     fn section(&self, gas_k: f64) -> Result<Section, Refused> {
         let specific_heat = self.gas.specific_heat(gas_k);
         let transport = self.gas.transport(gas_k);
+        let beyond = &self.tubes.beyond;
+        let viscosity = beyond.viscosity * transport.viscosity;
+        let conductivity = beyond.conductivity * transport.conductivity;
         let bore = self.tubes.bore_m;
-        let reynolds = heat::reynolds(self.flux, bore, transport.viscosity);
-        let prandtl = heat::prandtl(transport.viscosity, specific_heat, transport.conductivity);
+        let reynolds = heat::reynolds(self.flux, bore, viscosity);
+        let prandtl = heat::prandtl(viscosity, specific_heat, conductivity);
         let nusselt = heat::nusselt(reynolds, prandtl, bore / self.tubes.length_m);
         Ok(Section {
             gas_k,
             density: self.gas.density(gas_k, self.stream.pressure_pa),
             specific_heat,
-            viscosity: transport.viscosity,
-            conductivity: transport.conductivity,
+            viscosity,
+            conductivity,
             reynolds,
             prandtl,
             nusselt,
-            convection: heat::film_coefficient(nusselt, transport.conductivity, bore),
-            radiant_flux: self.radiation(gas_k)?,
+            convection: heat::film_coefficient(nusselt, conductivity, bore),
+            radiant_flux: beyond.radiation * self.radiation(gas_k)?,
         })
     }
 

@@ -10,7 +10,7 @@ use proptest::prelude::*;
 use reckoning::quantity::Absolute;
 use reckoning::solve::NotSolved;
 use steaming::firebox::{Fire, Walls, settle};
-use steaming::tubes::{March, SLICES, Stream, Tubes, march, march_in};
+use steaming::tubes::{Beyond, March, SLICES, Stream, Tubes, march, march_in};
 
 /// Flue of steam coal at air ratio 1.5.
 const COAL_GAS: MoleFractions = MoleFractions {
@@ -48,6 +48,7 @@ fn tubes(bore_mm: f64, length_m: f64, count: f64) -> Tubes {
         wall_emissivity: 0.8,
         entrance_heads: 0.5,
         exit_heads: 1.0,
+        beyond: Beyond::AS_PRINTED,
     }
 }
 

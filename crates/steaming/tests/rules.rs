@@ -2,9 +2,11 @@
 
 mod rl1;
 
-use reckoning::{Finding, Verdict, Working};
+use reckoning::{Finding, Given, Verdict, Working};
 use rl1::{bar, plant};
-use steaming::{Dryer, Inputs, Judging, draws, findings, sweep};
+use steaming::{
+    CARRIED, Dryer, Entering, Inputs, Judging, draws, explain, findings, standing, sweep,
+};
 
 fn judged(inputs: &Inputs, rule: &str) -> Finding {
     let sweep = sweep(inputs, &[bar(4.0)]).expect("a sweep");
@@ -179,4 +181,97 @@ fn an_assumption_never_makes_a_check_better() {
             assert_eq!(finding.conditions[0].field.as_deref(), Some("blast.mixing"));
         }
     }
+}
+
+/// The findings on a plant with its whole working, and with these assumptions drawn.
+fn judged_with_working(inputs: &Inputs, assumed: &[&'static Entering]) -> Vec<Finding> {
+    let sweep = sweep(inputs, &[bar(4.0)]).expect("a sweep");
+    let state = sweep.state_at(bar(4.0)).expect("a state");
+    let mut working = Working::new();
+    let origins = |field: &'static str| Given::Plan {
+        field: field.to_owned(),
+        typed: String::new(),
+    };
+    explain(state, &origins, &mut working).expect("an explanation");
+    let draws = draws(inputs, bar(4.0), assumed).expect("draws");
+    findings(&Judging {
+        sweep: &sweep,
+        working_pa: bar(4.0),
+        valve_pa: bar(5.5),
+        draws: Some(&draws),
+        working: &working,
+    })
+}
+
+fn breach_of(finding: &Finding, card: &str) -> bool {
+    finding.says.contains(&format!("too far: {card}"))
+}
+
+/// The gas of a small fire is hotter, and its tubes narrower, than the laws were published for:
+/// every check is then unproved and says why.
+#[test]
+fn a_breach_that_nothing_carries_makes_every_check_unproved() {
+    for finding in judged_with_working(&plant(2.0), &[]) {
+        assert_eq!(finding.verdict, Verdict::Unproved, "{}", finding.rule.id);
+        assert!(breach_of(&finding, "gas.conductivity"), "{}", finding.says);
+    }
+}
+
+#[test]
+fn a_breach_whose_doubt_is_in_the_band_leaves_the_check_standing() {
+    let carried: Vec<_> = standing().collect();
+    for finding in judged_with_working(&plant(2.0), &carried) {
+        assert_eq!(
+            finding.verdict,
+            Verdict::MetOnCondition,
+            "{}: {}",
+            finding.rule.id,
+            finding.says
+        );
+        assert!(!finding.says.contains("too far"), "{}", finding.says);
+    }
+}
+
+/// Each doubt carries its own law and no other.
+#[test]
+fn a_doubt_carries_no_other_law() {
+    for left_out in CARRIED {
+        let some: Vec<_> = standing()
+            .filter(|e| e.assumption.id != left_out.assumption)
+            .collect();
+        let broken = |f: &Finding| left_out.cards.iter().any(|card| breach_of(f, card));
+        // A hotter bed takes the viscosity beyond its range too.
+        let hot = with(|i| i.bed.gas_k = 1250.0);
+        for finding in judged_with_working(&hot, &some) {
+            assert_eq!(
+                finding.verdict,
+                Verdict::Unproved,
+                "{}",
+                left_out.assumption
+            );
+            assert!(broken(&finding), "{}", finding.says);
+        }
+    }
+}
+
+/// A law of the blast nozzle left behind is carried by nothing.
+#[test]
+fn no_assumption_carries_a_fierce_blast() {
+    let all: Vec<_> = steaming::ASSUMPTIONS.iter().collect();
+    for finding in judged_with_working(&plant(1.6), &all) {
+        assert_eq!(finding.verdict, Verdict::Unproved, "{}", finding.rule.id);
+        assert!(breach_of(&finding, "draught.blast-back-pressure"));
+    }
+}
+
+#[test]
+fn every_carried_law_is_a_card_and_every_doubt_an_assumption() {
+    for carried in CARRIED {
+        let found = steaming::assumption(carried.assumption);
+        assert!(found.is_some(), "{}", carried.assumption);
+        for id in carried.cards {
+            assert!(formulas::register::find(id).is_some(), "{id}");
+        }
+    }
+    assert_eq!(standing().count(), CARRIED.len());
 }

@@ -47,6 +47,7 @@ pub fn door(plan: &Plan, geometry: Option<&Geometry>) -> Door {
     let mut taken = Taken::default();
     let inputs = inputs(plan, geometry, &mut taken);
     let blower = parts::blower(plan, &mut taken);
+    taken.assumed.extend(steaming::standing());
     let whole = taken.gaps.is_empty();
     Door {
         inputs: inputs.filter(|_| whole),

@@ -6,7 +6,9 @@ use plan::Plan;
 use plan::section::{Acting, DryerPlace, Fuel};
 use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
 use std::f64::consts::{FRAC_PI_4, PI};
-use steaming::{Bed, Blast, Blower, Boiler, Chimney, Dryer, Engine, Fire, Firebox, Leak, Tubes};
+use steaming::{
+    Bed, Beyond, Blast, Blower, Boiler, Chimney, Dryer, Engine, Fire, Firebox, Leak, Tubes,
+};
 
 use super::{Geometry, Taken};
 
@@ -117,6 +119,7 @@ pub(crate) fn bed(plan: &Plan, taken: &mut Taken) -> Option<Bed> {
         gas_k: gas_k?,
         grate_factor: grate_factor?,
         ash_factor: ash_factor?,
+        viscosity_factor: 1.0,
     })
 }
 
@@ -164,6 +167,7 @@ pub(crate) fn tubes(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken)
         wall_emissivity: wall_emissivity?,
         entrance_heads: ENTRANCE_HEADS,
         exit_heads: EXIT_HEADS,
+        beyond: Beyond::AS_PRINTED,
     })
 }
 

@@ -131,6 +131,13 @@ pub static ENTHALPY: Card = Card {
     eval: |v| Ok(gas("gas.enthalpy", &v[1..])?.enthalpy(v[0])),
 };
 
+/// A mixture is published as far as the least of its gases: water vapour begins at its triple
+/// point, its viscosity ends at 900 °C, and the conductivity of carbon dioxide at 1100 K. A test
+/// holds these to the cards of the gases.
+const COLDEST_K: f64 = 273.16;
+const VISCOSITY_HOTTEST_K: f64 = 1173.15;
+const CONDUCTIVITY_HOTTEST_K: f64 = 1100.0;
+
 /// Viscosity of the gas.
 pub static VISCOSITY: Card = Card {
     id: "gas.viscosity",
@@ -141,7 +148,7 @@ pub static VISCOSITY: Card = Card {
     ),
     gives: symbol("mu", &PA_S, "dynamic viscosity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
-    limits: &[Limit::within("T", 273.16, 1000.0)],
+    limits: &[Limit::within("T", COLDEST_K, VISCOSITY_HOTTEST_K)],
     spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::JCP_18_VISCOSITY,
@@ -159,7 +166,7 @@ pub static CONDUCTIVITY: Card = Card {
     ),
     gives: symbol("k", &W_PER_M_K, "thermal conductivity"),
     takes: &[T, X_CO2, X_H2O, X_O2],
-    limits: &[Limit::within("T", 273.16, 1000.0)],
+    limits: &[Limit::within("T", COLDEST_K, CONDUCTIVITY_HOTTEST_K)],
     spread: Spread::Unstated,
     cite: Cite {
         source: &thermal::MOLPHYS_12_CONDUCTIVITY,

@@ -123,8 +123,8 @@ impl FlueGas {
         self.gas_constant * (thermo::enthalpy(self.range(t_k), t_k) - self.enthalpy_at_reference)
     }
 
-    /// Viscosity and conductivity; the equations are published to 1000 K, and are carried on
-    /// smoothly above it.
+    /// Viscosity and conductivity; beyond the range of [`super::VISCOSITY`] and
+    /// [`super::CONDUCTIVITY`] the equations are carried on smoothly.
     #[must_use]
     pub fn transport(&self, t_k: f64) -> Transport {
         self.mixing.at(t_k)

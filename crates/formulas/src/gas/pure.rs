@@ -65,6 +65,11 @@ const T: Symbol = symbol("T", &KELVIN, "temperature of the gas");
 const MU: Symbol = symbol("mu", &MICRO_PA_S, "viscosity of the thin gas");
 const K: Symbol = symbol("k", &W_PER_M_K, "conductivity of the thin gas");
 
+/// The equations of nitrogen and oxygen are given as valid for all states of liquid and vapour
+/// (abstract of the paper, read 2026-11-25), which is as far as an equation of state reaches: that
+/// of air to 2000 K (from memory).
+const AIR_GASES_HOTTEST_K: f64 = 2000.0;
+
 const AIR_GASES: Cite = Cite {
     source: &thermal::IJT_25_AIR_GASES,
     place: "dilute gas: equations 2 and 5, tables I to IV",
@@ -80,7 +85,7 @@ pub static NITROGEN_VISCOSITY: Card = Card {
     ),
     gives: MU,
     takes: &[T],
-    limits: &[Limit::within("T", 63.0, 1000.0)],
+    limits: &[Limit::within("T", 63.0, AIR_GASES_HOTTEST_K)],
     spread: Spread::Percent(0.5),
     cite: AIR_GASES,
     eval: |v| Ok(nitrogen_viscosity(v[0])),
@@ -96,7 +101,7 @@ pub static OXYGEN_VISCOSITY: Card = Card {
     ),
     gives: MU,
     takes: &[T],
-    limits: &[Limit::within("T", 55.0, 1000.0)],
+    limits: &[Limit::within("T", 55.0, AIR_GASES_HOTTEST_K)],
     spread: Spread::Percent(1.0),
     cite: AIR_GASES,
     eval: |v| Ok(oxygen_viscosity(v[0])),
@@ -130,7 +135,7 @@ pub static NITROGEN_CONDUCTIVITY: Card = Card {
     ),
     gives: K,
     takes: &[T, MU],
-    limits: &[Limit::within("T", 63.0, 1000.0)],
+    limits: &[Limit::within("T", 63.0, AIR_GASES_HOTTEST_K)],
     spread: Spread::Percent(2.0),
     cite: AIR_GASES,
     eval: |v| Ok(nitrogen_conductivity(v[0], v[1])),
@@ -144,8 +149,8 @@ pub static OXYGEN_CONDUCTIVITY: Card = Card {
     ),
     gives: K,
     takes: &[T, MU],
-    limits: &[Limit::within("T", 55.0, 1000.0)],
-    spread: Spread::Percent(2.0),
+    limits: &[Limit::within("T", 55.0, AIR_GASES_HOTTEST_K)],
+    spread: Spread::Percent(5.0),
     cite: AIR_GASES,
     eval: |v| Ok(oxygen_conductivity(v[0], v[1])),
 };

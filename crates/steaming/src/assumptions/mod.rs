@@ -1,6 +1,7 @@
 //! What nobody has measured of a plant's steaming, with its range.
 //!
-//! The id of each is the plan field that replaces it. `set` puts a value in SI into the inputs;
+//! The id of each is the plan field that replaces it, except for those in [`standing`], which are
+//! about a law and not about a plant. `set` puts a value in SI into the inputs;
 //! it does nothing where the plant has no such part.
 
 mod numbers;
@@ -9,6 +10,7 @@ use reckoning::Assumption;
 
 use self::numbers::*;
 use crate::inputs::{Inputs, air_enthalpy};
+use crate::rules::CARRIED;
 
 /// An assumption and where it enters.
 #[derive(Clone, Copy, Debug)]
@@ -195,7 +197,31 @@ pub static ASSUMPTIONS: &[Entering] = &[
         set: |i, v| i.leak.iter_mut().for_each(|l| l.coefficient = v),
         get: |i| i.leak.map(|l| l.coefficient),
     },
+    Entering {
+        assumption: &TUBE_RADIATION,
+        set: |i, v| i.tubes.beyond.radiation = v,
+        get: |i| Some(i.tubes.beyond.radiation),
+    },
+    Entering {
+        assumption: &GAS_CONDUCTIVITY,
+        set: |i, v| i.tubes.beyond.conductivity = v,
+        get: |i| Some(i.tubes.beyond.conductivity),
+    },
+    Entering {
+        assumption: &GAS_VISCOSITY,
+        set: |i, v| {
+            i.tubes.beyond.viscosity = v;
+            i.bed.viscosity_factor = v;
+        },
+        get: |i| Some(i.bed.viscosity_factor),
+    },
 ];
+
+/// The doubt about laws that a fire carries beyond what they were published for: it belongs into
+/// the band of every plant, because no field of a plan can replace it.
+pub fn standing() -> impl Iterator<Item = &'static Entering> {
+    CARRIED.iter().filter_map(|c| assumption(c.assumption))
+}
 
 /// The assumption that this plan field replaces.
 #[must_use]

@@ -258,6 +258,32 @@ pub(super) static MOMENTUM_FACTOR: Assumption = ratio(
         place: "profile of a turbulent stream in a pipe; the upper end is one not mixed through",
     },
 );
+/// The emissivity law is fitted to paths of 1 bar cm and more, and carried on smoothly to the
+/// hundredth of that in a narrow tube. Its radiation is some hundredths of the heat there.
+pub(super) static TUBE_RADIATION: Assumption = ratio(
+    "gas.tube-radiation",
+    "radiation of the gas in a narrow tube over that of the law carried on to short paths; \
+     no field replaces it",
+    [1.0, 0.55, 2.0],
+    CALIBRATION,
+);
+/// How far reference equations and kinetic theory lie apart for the gases of a fire.
+const TRANSPORT: Cite = Cite {
+    source: &DERIVED,
+    place: "distance of the reference equations from a kinetic theory of the same gas",
+};
+pub(super) static GAS_CONDUCTIVITY: Assumption = ratio(
+    "gas.conductivity",
+    "conductivity of the hot gas over that of the law carried on; no field replaces it",
+    [1.0, 0.95, 1.06],
+    TRANSPORT,
+);
+pub(super) static GAS_VISCOSITY: Assumption = ratio(
+    "gas.viscosity",
+    "viscosity of the hot gas over that of the law carried on; no field replaces it",
+    [1.0, 0.95, 1.06],
+    TRANSPORT,
+);
 pub(super) static DIFFUSER: Assumption = ratio(
     "chimney.diffuser-efficiency",
     "share of the velocity head that the taper gives back",

@@ -134,6 +134,18 @@ impl Filing<'_> {
         self.settle(card, &[t, co2, h2o, o2], si)
     }
 
+    /// A property of the flue gas times the factor with which the state was settled.
+    fn carried_on(
+        &mut self,
+        card: &'static Card,
+        t: Ref,
+        fuel: &Fuel,
+        (si, factor): (f64, f64),
+    ) -> Result<Ref, Refused> {
+        let [co2, h2o, o2] = fuel.shares;
+        self.by_law(card, &[t, co2, h2o, o2], (si, factor))
+    }
+
     pub(super) fn fire(&mut self, fuel: &Fuel, water: &Water) -> Result<FireLines, Refused> {
         let (pass, inputs) = (self.state.pass, self.state.inputs);
         let left = format!("{:.1e} Pa left", pass.left_pa);
@@ -212,7 +224,8 @@ impl Filing<'_> {
         let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
         let from = [fuel.molar_mass, t, water.air.p];
         let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
-        let mu = self.property(&gas::VISCOSITY, t, fuel, state.gas_pa_s)?;
+        let viscosity = (state.gas_pa_s, bed.viscosity_factor);
+        let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
         let [e, phi, lump, depth] = self.packing();
         let from = [e, phi, lump, rho, mu, flux, depth];
         let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
@@ -269,6 +282,7 @@ impl Filing<'_> {
         let length = self.built(names, &M, tubes.length_m);
         let flux = self.settle(&TUBE_FLUX, &[fire.gas, count, bore], march.flux)?;
         self.tube_inlet(fuel, fire.gas_k, (flux, bore, length))?;
+        self.tube_radiation(fuel, fire.gas_k, bore, water)?;
         let from = [fire.gas_k, water.wall_k, flux, bore, length];
         let names = ("T_2", "temperature of the smoke behind the tubes");
         let smoke_k = self.marched(names, &KELVIN, march.outlet.gas_k, &from, MARCH);
@@ -334,8 +348,11 @@ impl Filing<'_> {
         let tubes = self.state.inputs.tubes;
         let at: Section = self.state.pass.tubes.inlet;
         let cp = self.property(&gas::SPECIFIC_HEAT, t, fuel, at.specific_heat)?;
-        let mu = self.property(&gas::VISCOSITY, t, fuel, at.viscosity)?;
-        let k = self.property(&gas::CONDUCTIVITY, t, fuel, at.conductivity)?;
+        let beyond = tubes.beyond;
+        let viscosity = (at.viscosity, beyond.viscosity);
+        let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
+        let conductivity = (at.conductivity, beyond.conductivity);
+        let k = self.carried_on(&gas::CONDUCTIVITY, t, fuel, conductivity)?;
         let re = self.settle(&REYNOLDS, &[flux, bore, mu], at.reynolds)?;
         let pr = self.settle(&PRANDTL, &[mu, cp, k], at.prandtl)?;
         let slender = tubes.bore_m / tubes.length_m;

@@ -7,6 +7,7 @@ mod coil;
 mod draught;
 mod engine;
 mod fire;
+mod radiation;
 mod water;
 
 use reckoning::quantity::{Quantity, Unit};

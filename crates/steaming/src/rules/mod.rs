@@ -2,11 +2,14 @@
 //!
 //! Where numbers are assumed, a check takes the worse decile of its band, and is at best met on
 //! the condition that what decides it is measured. A check whose value is met but whose worse
-//! decile is not is unproved.
+//! decile is not is unproved. So is every check while a law of the working is carried beyond its
+//! published range, unless an assumption in the band carries that doubt.
 
+mod carried;
 mod checks;
 mod list;
 
+pub use carried::{CARRIED, Carried};
 pub use list::{
     BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
     HOLDS, RULES,
@@ -14,7 +17,7 @@ pub use list::{
 
 use reckoning::finding::{Compared, compare};
 use reckoning::quantity::show;
-use reckoning::{Condition, Finding, Origin, Verdict, Working};
+use reckoning::{Assumption, Condition, Finding, Origin, Verdict, Working};
 
 use self::checks::{CHECKS, Check};
 use crate::band::{Band, Draws};
@@ -74,14 +77,16 @@ fn judged(check: &Check, state: &FireState, judging: &Judging<'_>) -> Option<Fin
     let margin = (check.margin)(state)?;
     let (value, limit) = ((check.value)(state)?, (check.limit)(state)?);
     let assumed = judging.draws.is_some_and(|d| !d.assumed.is_empty());
+    let broken = carried::uncarried(judging.working, judging.draws);
+    let beyond = !broken.is_empty();
     let band = judging
         .draws
         .filter(|d| !d.assumed.is_empty())
         .map(|d| d.band(check.margin));
     let compared = match &band {
-        None => compare(margin, 1.0, check.wanted, false, false),
-        Some(Err(_)) => compare(margin, 1.0, check.wanted, assumed, margin >= 1.0),
-        Some(Ok(band)) => worst(margin, band, check.wanted),
+        None => compare(margin, 1.0, check.wanted, false, beyond),
+        Some(Err(_)) => compare(margin, 1.0, check.wanted, assumed, beyond || margin >= 1.0),
+        Some(Ok(band)) => worst(margin, band, check.wanted, &broken),
     };
     let band = band.and_then(Result::ok);
     let met = matches!(compared.verdict, Verdict::Met | Verdict::MetOnCondition);
@@ -109,9 +114,10 @@ fn judged(check: &Check, state: &FireState, judging: &Judging<'_>) -> Option<Fin
 }
 
 /// The check at the worse decile: met there on condition, met only at the value unproved.
-fn worst(margin: f64, band: &Band, wanted: f64) -> Compared {
+fn worst(margin: f64, band: &Band, wanted: f64, broken: &[String]) -> Compared {
     let fails_there = band.worse_decile().is_none_or(|low| low < 1.0);
-    compare(margin, 1.0, wanted, true, margin >= 1.0 && fails_there)
+    let unproved = !broken.is_empty() || (margin >= 1.0 && fails_there);
+    compare(margin, 1.0, wanted, true, unproved)
 }
 
 /// Shares below this do not decide a check, and are not asked to be measured for it.
@@ -124,6 +130,9 @@ fn conditions(band: &Band) -> Vec<Condition> {
         .map(|s| {
             let a = s.entering.assumption;
             let unit = a.unit.symbol;
+            if CARRIED.iter().any(|c| c.assumption == a.id) {
+                return firing(a);
+            }
             Condition {
                 says: format!(
                     "{} measured between {} and {} {unit}",
@@ -135,6 +144,17 @@ fn conditions(band: &Band) -> Vec<Condition> {
             }
         })
         .collect()
+}
+
+/// A doubt about a law is not measured on a part; a firing shows it with all the rest.
+fn firing(a: &Assumption) -> Condition {
+    Condition {
+        says: format!(
+            "a firing makes the steam that was reckoned with: {}, between {} and {}",
+            a.meaning, a.low, a.high
+        ),
+        field: None,
+    }
 }
 
 fn says(
@@ -168,6 +188,9 @@ fn says(
         }
     }
     text.push('.');
+    for breach in carried::uncarried(judging.working, judging.draws) {
+        text.push_str(&format!(" A law is carried too far: {breach}."));
+    }
     if std::ptr::eq(check.rule, &HOLDS)
         && let Some(outlook) = judging.sweep.outlook(judging.working_pa, judging.valve_pa)
     {

@@ -5,7 +5,7 @@ use formulas::bed::Packing;
 use formulas::fuel::Composition;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, Quantity, RPM};
 use steaming::{
-    Bed, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Inputs, Site, Tubes,
+    Bed, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Inputs, Site, Tubes,
 };
 
 fn mm(x: f64) -> f64 {
@@ -75,6 +75,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             gas_k: 1150.0,
             grate_factor: 1.15,
             ash_factor: 1.0,
+            viscosity_factor: 1.0,
         },
         firebox: Firebox {
             area_m2: 9.817e-3,
@@ -87,6 +88,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             wall_emissivity: 0.8,
             entrance_heads: 0.5,
             exit_heads: 1.0,
+            beyond: Beyond::AS_PRINTED,
         },
         chimney: Chimney {
             height_m: 0.20,

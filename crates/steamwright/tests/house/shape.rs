@@ -89,7 +89,7 @@ fn function_length(files: &[File]) -> Vec<String> {
     files
         .iter()
         .filter(|file| file.is_source())
-        .flat_map(|file| long_functions(file))
+        .flat_map(long_functions)
         .collect()
 }
 

@@ -161,6 +161,21 @@ fn every_plan_field_is_documented() {
 }
 
 #[test]
+fn every_card_rule_and_assumption_stands_in_the_book() {
+    let areas = register::areas();
+    let ticked = |id: &str| format!("`{id}`");
+    let cards = || formulas::register::cards().map(|card| ticked(card.id));
+    let rules = areas.iter().flat_map(|a| &a.rules).map(|r| ticked(r.id));
+    let assumptions = areas.iter().flat_map(|a| &a.assumptions);
+    let meanings = assumptions.map(|a| format!("| {} |", a.meaning));
+    let mut faults = register::missing("formulas.md", cards());
+    faults.extend(register::missing("checks.md", cards()));
+    faults.extend(register::missing("rules.md", rules));
+    faults.extend(register::missing("assumptions.md", meanings));
+    none(&faults);
+}
+
+#[test]
 fn architecture_is_short_and_names_only_what_is_there() {
     let text = file::read("ARCHITECTURE.md");
     let mut faults: Vec<String> = file::backticked(&text)

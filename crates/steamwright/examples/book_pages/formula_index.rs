@@ -1,55 +1,60 @@
 //! The index of formulas: what each gives, its law, its limits, its source.
 
-use crate::cell;
-use reckoning::{Card, Law};
+use crate::{cited, family, head, row};
+use reckoning::{Card, Law, Limit, Symbol};
 
 /// The page.
 pub(crate) fn page() -> String {
-    let mut out = String::from(
-        "# Formulas\n\nThis page is made from the cards in the code. `steamwright reckon NAME` \
-         explains one and works it.\n",
+    let count = formulas::register::cards().count();
+    let mut out = format!(
+        "# Formulas\n\nThis page is made from the {count} cards in the code. `steamwright reckon \
+         NAME` explains one, `steamwright reckon NAME SYMBOL=QUANTITY …` works it. Outside its \
+         limits a formula still gives its value, and whatever rests on it is unproved.\n"
     );
-    let mut family = "";
+    let mut last = "";
     for card in formulas::register::cards() {
-        let own = card.id.split('.').next().unwrap_or(card.id);
-        if own != family {
-            family = own;
-            out += &format!(
-                "\n## {own}\n\n| formula | gives | law | limits | from |\n| --- | --- | --- | --- | --- |\n"
-            );
+        let own = family(card.id);
+        if own != last {
+            last = own;
+            out += &format!("\n## {own}\n");
+            out += &head(&["formula", "gives", "law", "limits", "from"]);
         }
-        out += &row(card);
+        out += &row(&cells(card));
     }
     out
 }
 
-fn row(card: &Card) -> String {
+fn cells(card: &Card) -> [String; 5] {
     let law = match card.law {
         Law::Closed(law) => format!("`{law}`"),
         Law::Words(words) => words.to_owned(),
     };
-    let number = |x: Option<f64>| x.map_or(String::new(), |x| x.to_string());
-    let limits: Vec<String> = card
-        .limits
-        .iter()
-        .map(|l| format!("`{}` {}…{}", l.expr, number(l.low), number(l.high)))
-        .collect();
-    let source = card.cite.source;
-    let cells = [
+    let limits: Vec<String> = card.limits.iter().map(limit).collect();
+    [
         format!("`{}`", card.id),
-        format!(
-            "{}, {} {}",
-            card.gives.name, card.gives.meaning, card.gives.unit.symbol
-        ),
+        symbol(&card.gives),
         law,
         limits.join("; "),
-        format!(
-            "{}, {} ({})",
-            source.title,
-            card.cite.place,
-            source.seen.words()
-        ),
+        cited(&card.cite),
     ]
-    .map(|text| cell(text.trim()));
-    format!("| {} |\n", cells.join(" | "))
+}
+
+fn symbol(symbol: &Symbol) -> String {
+    let unit = symbol.unit.symbol;
+    let unit = if unit.is_empty() {
+        String::new()
+    } else {
+        format!(", {unit}")
+    };
+    format!("`{}`, {}{unit}", symbol.name, symbol.meaning)
+}
+
+fn limit(limit: &Limit) -> String {
+    let expr = limit.expr;
+    match (limit.low, limit.high) {
+        (Some(low), Some(high)) => format!("`{expr}` {low} to {high}"),
+        (Some(low), None) => format!("`{expr}` at least {low}"),
+        (None, Some(high)) => format!("`{expr}` at most {high}"),
+        (None, None) => format!("`{expr}`"),
+    }
 }

@@ -2,9 +2,14 @@
 //!
 //! `cargo run -p steamwright --example book_pages -- docs/generated`
 
+mod assumption_index;
 mod checks;
 mod formula_index;
+mod outside;
+mod rule_index;
 
+use reckoning::source::DERIVED;
+use reckoning::{Cite, Seen, Source};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -13,19 +18,24 @@ fn main() -> ExitCode {
         eprintln!("name the folder of the pages");
         return ExitCode::from(2);
     };
-    let pages = checks::page().map(|checks| {
-        [
-            ("formulas.md", formula_index::page()),
-            ("checks.md", checks),
-        ]
-    });
-    match pages.and_then(|pages| write(&folder, &pages)) {
+    match pages().and_then(|pages| write(&folder, &pages)) {
         Ok(()) => ExitCode::SUCCESS,
         Err(faults) => {
             eprintln!("{faults}");
             ExitCode::from(2)
         }
     }
+}
+
+/// Every page by its name, or why one cannot be written.
+fn pages() -> Result<Vec<(&'static str, String)>, String> {
+    Ok(vec![
+        ("plan-fields.md", plan::fields_page()),
+        ("formulas.md", formula_index::page()),
+        ("rules.md", rule_index::page()),
+        ("assumptions.md", assumption_index::page()),
+        ("checks.md", checks::page()?),
+    ])
 }
 
 fn write(folder: &Path, pages: &[(&str, String)]) -> Result<(), String> {
@@ -37,7 +47,48 @@ fn write(folder: &Path, pages: &[(&str, String)]) -> Result<(), String> {
     Ok(())
 }
 
-/// Text that may stand in a cell of a Markdown table.
-fn cell(text: &str) -> String {
-    text.replace('|', "\\|").replace('\n', " ")
+/// The head of a table.
+fn head(columns: &[&str]) -> String {
+    let line = columns.join(" | ");
+    let rule = vec!["---"; columns.len()].join(" | ");
+    format!("\n| {line} |\n| {rule} |\n")
+}
+
+/// A row of a table.
+fn row(cells: &[String]) -> String {
+    let cells: Vec<String> = cells
+        .iter()
+        .map(|text| text.trim().replace('|', "\\|").replace('\n', " "))
+        .collect();
+    format!("| {} |\n", cells.join(" | "))
+}
+
+/// A work by its title, and the number and year that tell its editions apart.
+fn title(source: &Source) -> String {
+    let mut words = source.title.to_owned();
+    for more in [source.identifier, source.edition] {
+        if !more.is_empty() && !words.contains(more) {
+            words += &format!(", {more}");
+        }
+    }
+    let year = source.year.to_string();
+    if source.year > 0 && !words.contains(&year) {
+        words += &format!(", {year}");
+    }
+    words
+}
+
+/// A citation with how well it was read, where there was something to read.
+fn cited(cite: &Cite) -> String {
+    let source = cite.source;
+    if source.seen == Seen::CommonPractice || source.key == DERIVED.key {
+        return format!("{}: {}", source.title, cite.place);
+    }
+    let seen = source.seen.words();
+    format!("{}; {} ({seen})", title(source), cite.place)
+}
+
+/// The part of an id before its first point.
+fn family(id: &str) -> &str {
+    id.split('.').next().unwrap_or(id)
 }

@@ -168,3 +168,10 @@ fn a_head_that_lacks_something_is_found() {
     let table = |text: &str| register::header(&made("crates/formulas/tables/a.toml", text)).len();
     assert_eq!(table(""), 5);
 }
+
+#[test]
+fn what_the_book_lacks_is_found() {
+    let wanted = ["Proof", "no such rule"].map(str::to_owned);
+    let lacks = register::missing("rules.md", wanted.into_iter());
+    assert_eq!(lacks, ["rules.md lacks no such rule"]);
+}

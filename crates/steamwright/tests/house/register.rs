@@ -1,6 +1,6 @@
 //! What is written in the source against what the registers list, and what must stand beside it.
 
-use super::file::File;
+use super::file::{File, read};
 use super::shape::declared;
 use reckoning::{Assumption, Rule};
 
@@ -114,6 +114,15 @@ fn has_test(file: &File, start: &str) -> bool {
         before = line;
     }
     false
+}
+
+/// What a generated page of the book does not hold.
+pub(crate) fn missing(page: &str, wanted: impl Iterator<Item = String>) -> Vec<String> {
+    let text = read(&format!("docs/generated/{page}"));
+    wanted
+        .filter(|words| !text.contains(words.as_str()))
+        .map(|words| format!("{page} lacks {words}"))
+        .collect()
 }
 
 /// What a rule's text lacks.

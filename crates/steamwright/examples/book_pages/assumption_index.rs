@@ -1,0 +1,45 @@
+//! The index of assumptions: numbers nobody has measured yet.
+
+use crate::{cited, head, row};
+use plan::{Registered, What};
+use reckoning::Assumption;
+
+/// The page.
+pub(crate) fn page() -> String {
+    let steaming: Vec<&Assumption> = steaming::ASSUMPTIONS.iter().map(|a| a.assumption).collect();
+    let areas = [("Steaming", &steaming[..]), ("Proof", proof::ASSUMPTIONS)];
+    let mut out = String::from(
+        "# Assumptions\n\nA number that nobody has measured in your plant yet has a value, a range \
+         and a source. The ends of the range are its 5 % and 95 % points. A prediction is given \
+         with its band over all of them; a proof takes the worse end and is at best met on \
+         condition. To replace one, give its field in the plan.\n",
+    );
+    let fields = plan::fields();
+    for (area, assumptions) in areas {
+        out += &format!("\n## {area}\n");
+        out += &head(&["what", "value", "range", "field", "from"]);
+        for assumption in assumptions {
+            out += &row(&cells(assumption, &fields));
+        }
+    }
+    out
+}
+
+fn cells(assumption: &Assumption, fields: &[Registered]) -> [String; 5] {
+    let unit = assumption.unit.symbol;
+    let is_field = fields
+        .iter()
+        .any(|field| field.path == assumption.id && matches!(field.what, What::Field(_)));
+    let field = if is_field {
+        format!("`{}`", assumption.id)
+    } else {
+        "the size of each part it speaks of".to_owned()
+    };
+    [
+        assumption.meaning.to_owned(),
+        format!("{} {unit}", assumption.value),
+        format!("{} to {} {unit}", assumption.low, assumption.high),
+        field,
+        cited(&assumption.cite),
+    ]
+}

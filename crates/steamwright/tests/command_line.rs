@@ -298,7 +298,6 @@ fn what_cannot_be_worked_ends_with_two() {
         ),
         (&["reckon", "--jsn"], "--json"),
         (&["recon"], "reckon"),
-        (&[], "reckon"),
     ] {
         let out = folder.run(asked);
         assert_eq!(out.status.code(), Some(2), "{asked:?}");
@@ -309,4 +308,34 @@ fn what_cannot_be_worked_ends_with_two() {
         );
         assert!(out.stdout.is_empty(), "{asked:?}");
     }
+}
+
+#[test]
+fn without_arguments_the_example_plan_is_checked() {
+    let out = Folder::new("example").run(&[]);
+    let words = text(&out.stdout);
+    assert!(
+        words.contains("Launch plant") && words.contains("Invented:"),
+        "{words}"
+    );
+    assert!(matches!(out.status.code(), Some(0 | 1)) && out.stderr.is_empty());
+}
+
+#[test]
+fn each_fault_of_a_plan_is_told_once_with_its_line_below() {
+    let folder = Folder::new("frames");
+    let plan = folder.0.join("plan.toml");
+    std::fs::write(&plan, "format = 1\n[duty]\npresure = \"3 bar\"\n").expect("a plan");
+    let out = folder.run(&["check", "plan.toml"]);
+    std::fs::remove_file(plan).expect("the plan goes");
+    let words = text(&out.stdout);
+    let told = "
+plan.toml:3:1: duty.presure: read `presure`, which is no field; wanted one of `pressure`, `run`, \
+                `steam`, `power`; did you mean `pressure`?
+  |
+3 | presure = \"3 bar\"
+  | ^^^^^^^
+";
+    assert!(words.contains(told), "{words}");
+    assert_eq!(words.matches("plan.toml:3:1").count(), 1, "{words}");
 }

@@ -5,6 +5,7 @@ use reckoning::Rule;
 
 /// The rules of each area.
 const AREAS: &[(&str, &[&Rule])] = &[
+    ("Plant", plant::RULES),
     ("Steaming", steaming::RULES),
     ("Proof", proof::RULES),
     ("Making", making::RULES),

@@ -19,7 +19,7 @@ pub(crate) struct Inputs {
 pub(crate) struct Located {
     /// The fault.
     pub(crate) problem: Problem,
-    /// Its line of the file with a marker below.
+    /// The fault in words, its line of the file, and a marker below.
     pub(crate) frame: String,
 }
 

@@ -76,6 +76,7 @@ fn a_package_without_a_reason_or_in_a_crate_of_no_right_is_found() {
     };
     let faults = |row: &str| workspace::untold_packages(&uses, &told(row)).len();
     assert_eq!(faults("| `winnow` | plan | reads text |"), 0);
+    assert_eq!(faults("| `winnow` | any | reads text |"), 0);
     assert_eq!(faults("| `winnow` | plan |  |"), 1);
     assert_eq!(faults("| `winnow` | plant | reads text |"), 1);
     assert_eq!(faults("| `winnow` | plan, plant | reads text |"), 1);

@@ -15,6 +15,11 @@ pub(crate) struct Area {
 pub(crate) fn areas() -> Vec<Area> {
     vec![
         Area {
+            home: "plant",
+            rules: plant::RULES.to_vec(),
+            assumptions: Vec::new(),
+        },
+        Area {
             home: "steaming",
             rules: steaming::RULES.to_vec(),
             assumptions: steaming::ASSUMPTIONS.iter().map(|a| a.assumption).collect(),

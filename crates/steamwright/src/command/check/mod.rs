@@ -98,8 +98,6 @@ fn faults(problems: &[Located]) -> String {
         }
     );
     for located in problems {
-        text.push_str(&located.problem.to_string());
-        text.push('\n');
         text.push_str(&located.frame);
         text.push('\n');
     }

@@ -214,3 +214,27 @@ fn every_example_reads_without_a_problem() {
     assert!(count >= 4, "three plans and a workshop, found {count}");
     none(&faults);
 }
+
+#[test]
+fn the_book_shows_plans_that_read_and_faults_that_are_told() {
+    let text = file::read("docs/plan-file.md");
+    let blocks = |kind: &str| -> Vec<String> {
+        let inside = text.split("```").skip(1).step_by(2);
+        inside
+            .filter_map(|block| block.strip_prefix(kind)?.strip_prefix('\n'))
+            .map(str::to_owned)
+            .collect()
+    };
+    let (plans, told) = (blocks("toml"), blocks("text"));
+    let (faulty, whole) = plans.split_last().expect("plans in the book");
+    assert!(
+        whole.len() >= 3 && told.len() == 1,
+        "the blocks were not found"
+    );
+    let frames = |plan: &String| -> Vec<String> {
+        let problems = plan::read(plan, "plan.toml").problems;
+        problems.iter().map(|p| p.frame(plan)).collect()
+    };
+    none(&whole.iter().flat_map(frames).collect::<Vec<_>>());
+    assert_eq!(frames(faulty).join("\n"), told[0]);
+}

@@ -4,6 +4,9 @@
 use crate::clip;
 use crate::sheet::{At, at};
 
+/// Gaps narrower than this are rounding, mm.
+const SEAM: f64 = 1e-6;
+
 /// Which way the lines rise.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Leans {
@@ -72,8 +75,14 @@ impl Hatch {
             }
         }
         cuts.sort_by(f64::total_cmp);
-        cuts.chunks_exact(2)
-            .map(|pair| (pair[0], pair[1]))
-            .collect()
+        let mut found: Vec<(f64, f64)> = Vec::new();
+        for pair in cuts.chunks_exact(2) {
+            match found.last_mut() {
+                // Loops side by side are one piece of metal: the line does not break at the seam.
+                Some(last) if pair[0] - last.1 < SEAM => last.1 = pair[1],
+                _ => found.push((pair[0], pair[1])),
+            }
+        }
+        found
     }
 }

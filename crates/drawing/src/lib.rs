@@ -13,6 +13,7 @@ mod layout;
 mod lettering;
 pub mod sheet;
 mod svg;
+pub mod turned;
 
 pub use lettering::{DIAMETER, TYPE, diameter, figure, width};
 pub use sheet::Sheet;

@@ -97,14 +97,7 @@ impl Paper {
                 from,
                 to,
             } => {
-                let rim = |degrees: f64| {
-                    let (s, c) = degrees.to_radians().sin_cos();
-                    self.xy(centre.moved(radius * c, radius * s))
-                };
-                let (a, b, r) = (rim(*from), rim(*to), number(*radius));
-                let large = u8::from(to - from > 180.0);
-                let path = format!("M{} {}A{r} {r} 0 {large} 0 {} {}", a.0, a.1, b.0, b.1);
-                line(out, &format!("<path d=\"{path}\"/>"));
+                self.arc(out, (*centre, *radius), (*from, *to));
             }
             Mark::Open(points) => self.points(out, "<polyline points=\"", points, "\"/>"),
             Mark::Closed(points) => self.points(out, "<polygon points=\"", points, "\"/>"),
@@ -116,6 +109,17 @@ impl Paper {
             // A compound has been written out as simple marks before it comes here.
             Mark::Hatch(_) | Mark::Dimension(_) => {}
         }
+    }
+
+    fn arc(&self, out: &mut String, (centre, radius): (At, f64), (from, to): (f64, f64)) {
+        let rim = |degrees: f64| {
+            let (s, c) = degrees.to_radians().sin_cos();
+            self.xy(centre.moved(radius * c, radius * s))
+        };
+        let (a, b, r) = (rim(from), rim(to), number(radius));
+        let large = u8::from(to - from > 180.0);
+        let path = format!("M{} {}A{r} {r} 0 {large} 0 {} {}", a.0, a.1, b.0, b.1);
+        line(out, &format!("<path d=\"{path}\"/>"));
     }
 
     fn points(&self, out: &mut String, head: &str, points: &[At], tail: &str) {

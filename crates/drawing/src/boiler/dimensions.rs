@@ -82,88 +82,102 @@ impl View {
             .collect()
     }
 
+    /// A call-out whose arrow touches this place, given as distances from axis and bottom.
+    fn call(&self, name: impl Into<String>, says: String, x: Length, y: Length) -> Callout {
+        Callout {
+            name: name.into(),
+            says,
+            tip: at(self.paper(x), self.paper(y)),
+        }
+    }
+
     fn callouts(&self, boiler: &VerticalBoiler) -> Vec<Callout> {
-        let p = |x: Length, y: Length| at(self.paper(x), self.paper(y));
-        let mut callouts = Vec::new();
-        let mut call = |name: &str, says: String, tip| {
-            callouts.push(Callout {
-                name: name.to_owned(),
-                says,
-                tip,
-            });
-        };
-        let wall = |c: &super::Cylinder| format!("{} wall", figure(c.wall));
-        let barrel = &boiler.barrel;
+        let mut callouts = self.shell_callouts(boiler);
+        callouts.extend(self.plate_callouts(boiler));
+        callouts.extend(self.fitting_callouts(boiler));
+        callouts
+    }
+
+    fn shell_callouts(&self, boiler: &VerticalBoiler) -> Vec<Callout> {
+        let (barrel, fire) = (&boiler.barrel, &boiler.firebox);
         let between = (boiler.lower_plate.underside + boiler.upper_plate.underside) / 2.0;
-        call(
-            "wall of the barrel",
-            format!("barrel, {}", wall(barrel)),
-            p(barrel.outside / 2.0, between),
-        );
-        let fire = &boiler.firebox;
         let inside = fire.outside / 2.0 - fire.wall;
         let low = boiler.lower_plate.underside * 0.8;
-        call(
-            "wall of the firebox",
-            format!("firebox, {}", wall(fire)),
-            p(inside, low),
-        );
-        for (name, plate) in [
+        let says = |what: &str, wall: Length| format!("{what}, {} wall", figure(wall));
+        let ring = boiler.ring_top - fire.bottom;
+        let water = (barrel.outside / 2.0 - barrel.wall + fire.outside / 2.0) / 2.0;
+        let high = format!("foundation ring, {} high", figure(ring));
+        let half = barrel.outside / 2.0;
+        let middle = fire.bottom + ring / 2.0;
+        vec![
+            self.call(
+                "wall of the barrel",
+                says("barrel", barrel.wall),
+                half,
+                between,
+            ),
+            self.call(
+                "wall of the firebox",
+                says("firebox", fire.wall),
+                inside,
+                low,
+            ),
+            self.call("height of the foundation ring", high, water, middle),
+        ]
+    }
+
+    fn plate_callouts(&self, boiler: &VerticalBoiler) -> Vec<Callout> {
+        let plates = [
             ("upper", &boiler.upper_plate),
             ("lower", &boiler.lower_plate),
-        ] {
-            let says = format!("{name} tube plate, {} thick", figure(plate.thickness));
-            let face = plate.underside + plate.thickness / 2.0;
-            let name = format!("thickness of the {name} tube plate");
-            call(
-                &name,
-                says,
-                p(
-                    plate.outside / 2.0 - plate.thickness - plate.inside_radius,
-                    face,
-                ),
-            );
-        }
-        if let Some(tube) = boiler
+        ];
+        let mut callouts: Vec<Callout> = plates
+            .into_iter()
+            .map(|(which, plate)| {
+                let says = format!("{which} tube plate, {} thick", figure(plate.thickness));
+                let name = format!("thickness of the {which} tube plate");
+                // The arrow ends in the flat part, short of the bend.
+                let x = plate.outside / 2.0 - plate.thickness - plate.inside_radius;
+                self.call(name, says, x, plate.underside + plate.thickness / 2.0)
+            })
+            .collect();
+        let rightmost = boiler
             .tubes
             .iter()
-            .max_by(|a, b| a.x.mm().total_cmp(&b.x.mm()))
-        {
+            .max_by(|a, b| a.x.mm().total_cmp(&b.x.mm()));
+        if let Some(tube) = rightmost {
             let says = format!(
                 "tubes {} × {} wall",
                 diameter(tube.outside),
                 figure(tube.wall)
             );
-            let middle = tube.bottom + (tube.top - tube.bottom) * 0.6;
-            call("tubes", says, p(tube.x + tube.outside / 2.0, middle));
-        }
-        let ring = boiler.ring_top - fire.bottom;
-        let water = (barrel.outside / 2.0 - barrel.wall + fire.outside / 2.0) / 2.0;
-        let says = format!("foundation ring, {} high", figure(ring));
-        call(
-            "height of the foundation ring",
-            says,
-            p(water, fire.bottom + ring / 2.0),
-        );
-        if let Some(hole) = boiler.firehole {
-            let says = format!("firehole {}", diameter(hole.opening));
-            let edge = hole.height - hole.opening / 2.0;
-            call(
-                "opening of the firehole",
-                says,
-                p(barrel.outside / 2.0, edge),
-            );
-        }
-        if let Some(nozzle) = boiler.nozzle {
-            let says = format!("nozzle, bore {}", diameter(nozzle.bore));
-            call("bore of the nozzle", says, p(nozzle.bore / 2.0, nozzle.tip));
-        }
-        if let Some(stack) = &boiler.chimney {
-            let bore = stack.outside - stack.wall * 2.0;
-            let says = format!("chimney, bore {}", diameter(bore));
-            let middle = stack.bottom + (stack.top - stack.bottom) * 0.7;
-            call("bore of the chimney", says, p(bore / 2.0, middle));
+            let y = tube.bottom + (tube.top - tube.bottom) * 0.6;
+            callouts.push(self.call("tubes", says, tube.x + tube.outside / 2.0, y));
         }
         callouts
+    }
+
+    fn fitting_callouts(&self, boiler: &VerticalBoiler) -> Vec<Callout> {
+        let hole = boiler.firehole.map(|hole| {
+            let says = format!("firehole {}", diameter(hole.opening));
+            let edge = hole.height - hole.opening / 2.0;
+            self.call(
+                "opening of the firehole",
+                says,
+                boiler.barrel.outside / 2.0,
+                edge,
+            )
+        });
+        let nozzle = boiler.nozzle.map(|nozzle| {
+            let says = format!("nozzle, bore {}", diameter(nozzle.bore));
+            self.call("bore of the nozzle", says, nozzle.bore / 2.0, nozzle.tip)
+        });
+        let stack = boiler.chimney.map(|stack| {
+            let bore = stack.outside - stack.wall * 2.0;
+            let says = format!("chimney, bore {}", diameter(bore));
+            let y = stack.bottom + (stack.top - stack.bottom) * 0.7;
+            self.call("bore of the chimney", says, bore / 2.0, y)
+        });
+        [hole, nozzle, stack].into_iter().flatten().collect()
     }
 }

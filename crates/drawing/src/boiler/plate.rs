@@ -50,15 +50,7 @@ pub fn tube_plate(name: &str, plate: &Plate) -> Option<Sheet> {
     };
     about_axis(&mut sheet, Side::Below, -past, &[over]);
     let mut callouts = callouts(plate, scale);
-    if let Some((a, b, pitch)) = least_pitch(plate) {
-        let (a, b) = (at(paper(a.x), paper(a.y)), at(paper(b.x), paper(b.y)));
-        sheet.draw(Layer::Axis, Mark::Line(a, b));
-        callouts.push(Callout {
-            name: "least pitch".to_owned(),
-            says: format!("least pitch {}", figure(pitch)),
-            tip: at((a.x + b.x) / 2.0, (a.y + b.y) / 2.0),
-        });
-    }
+    callouts.extend(pitch_line(&mut sheet, plate, scale));
     callouts_right(&mut sheet, at(r + 10.0, -r), &callouts);
     title_line(&mut sheet, "plan");
     Some(sheet)
@@ -123,6 +115,19 @@ fn callouts(plate: &Plate, scale: f64) -> Vec<Callout> {
         }
     }
     callouts
+}
+
+/// Draws the line between the two nearest holes and gives the call-out of its length.
+fn pitch_line(sheet: &mut Sheet, plate: &Plate, scale: f64) -> Option<Callout> {
+    let (a, b, pitch) = least_pitch(plate)?;
+    let place = |hole: &Hole| at(hole.x.mm() * scale, hole.y.mm() * scale);
+    let (a, b) = (place(a), place(b));
+    sheet.draw(Layer::Axis, Mark::Line(a, b));
+    Some(Callout {
+        name: "least pitch".to_owned(),
+        says: format!("least pitch {}", figure(pitch)),
+        tip: at((a.x + b.x) / 2.0, (a.y + b.y) / 2.0),
+    })
 }
 
 /// The two holes whose centres are nearest to each other, and how far these are apart.

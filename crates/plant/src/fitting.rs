@@ -19,21 +19,39 @@ const WANTED: &str = "the shape of a turned part";
 /// The shape of a fitting; none where a size of it is missing, which is noted.
 pub(crate) fn turned(fitting: &Fitting, reading: &mut Reading) -> Option<Result<Turned, NoShape>> {
     let bar = reading.size(&fitting.bar, WANTED)?.value;
-    reading.miss(fitting.steps.is_empty(), "fitting.step", WANTED);
-    let lengths: Option<Vec<(Length, Length)>> = fitting
-        .steps
+    let (mut features, length) = steps(&fitting.steps, reading)?;
+    for bore in &fitting.bores {
+        features.extend(inside(bore, length, reading)?);
+    }
+    for hole in &fitting.cross_holes {
+        features.push(across(hole, reading)?);
+    }
+    for group in &fitting.coaxial {
+        run_true(group, &mut features);
+    }
+    let whole = Span {
+        from: Length::from_mm(0.0),
+        to: length,
+    };
+    Some(Turned::finished(Bar::Round(bar), whole, &features))
+}
+
+/// The features of the outside, and the length of all steps together.
+fn steps(steps: &[Step], reading: &mut Reading) -> Option<(Vec<Feature>, Length)> {
+    if steps.is_empty() {
+        reading.miss("fitting.step", WANTED);
+    }
+    let sizes: Option<Vec<(Length, Length)>> = steps
         .iter()
         .map(|s| {
-            Some((
-                reading.size(&s.diameter, WANTED)?.value,
-                reading.size(&s.length, WANTED)?.value,
-            ))
+            let diameter = reading.size(&s.diameter, WANTED)?.value;
+            Some((diameter, reading.size(&s.length, WANTED)?.value))
         })
         .collect();
-    let sizes = lengths.filter(|l| !l.is_empty())?;
+    let sizes = sizes.filter(|sizes| !sizes.is_empty())?;
     let mut features = Vec::new();
     let mut reached = Length::from_mm(0.0);
-    for (i, step) in fitting.steps.iter().enumerate() {
+    for (i, step) in steps.iter().enumerate() {
         let span = Span {
             from: reached,
             to: reached + sizes[i].1,
@@ -47,20 +65,7 @@ pub(crate) fn turned(fitting: &Fitting, reading: &mut Reading) -> Option<Result<
         )?);
         reached = span.to;
     }
-    for bore in &fitting.bores {
-        features.extend(inside(bore, reached, reading)?);
-    }
-    for hole in &fitting.cross_holes {
-        features.push(across(hole, reading)?);
-    }
-    for group in &fitting.coaxial {
-        run_true(group, &mut features);
-    }
-    let whole = Span {
-        from: Length::from_mm(0.0),
-        to: reached,
-    };
-    Some(Turned::finished(Bar::Round(bar), whole, &features))
+    Some((features, reached))
 }
 
 /// The end of a step at which no larger step stands.
@@ -81,7 +86,7 @@ fn free_end(sizes: &[(Length, Length)], i: usize) -> part::End {
 }
 
 fn id(entry: &Entry<String>, reading: &mut Reading) -> Option<String> {
-    reading.miss(entry.get().is_none(), entry.path(), WANTED);
+    reading.want(entry, WANTED);
     entry.get().cloned()
 }
 
@@ -123,8 +128,8 @@ fn outside(
 
 fn inside(bore: &Bore, length: Length, reading: &mut Reading) -> Option<Vec<Feature>> {
     let id = id(&bore.id, reading)?;
-    reading.miss(bore.from.value().is_none(), bore.from.path(), WANTED);
-    reading.miss(bore.kind.value().is_none(), bore.kind.path(), WANTED);
+    reading.want(&bore.from, WANTED);
+    reading.want(&bore.kind, WANTED);
     let (from, kind) = (bore.from.value()?, bore.kind.value()?);
     let diameter = reading.size(&bore.diameter, WANTED)?.value;
     let zero = Length::from_mm(0.0);
@@ -168,7 +173,7 @@ fn inside(bore: &Bore, length: Length, reading: &mut Reading) -> Option<Vec<Feat
 
 fn across(hole: &CrossHole, reading: &mut Reading) -> Option<Feature> {
     let id = id(&hole.id, reading)?;
-    reading.miss(hole.reach.value().is_none(), hole.reach.path(), WANTED);
+    reading.want(&hole.reach, WANTED);
     let z = reading.size(&hole.at, WANTED)?.value;
     let diameter = reading.size(&hole.diameter, WANTED)?.value;
     let form = Form::Cross(part::CrossHole {

@@ -26,9 +26,8 @@ impl Reading {
         entry: &Entry<Size>,
         wanted_for: &'static str,
     ) -> Option<Known<Length>> {
-        let found = entry.likely();
-        self.miss(found.is_none(), entry.path(), wanted_for);
-        found
+        self.want(entry, wanted_for);
+        entry.likely()
     }
 
     /// The number of a field.
@@ -37,14 +36,20 @@ impl Reading {
         entry: &Entry<Q>,
         wanted_for: &'static str,
     ) -> Option<Known<Q>> {
-        let found = entry.known();
-        self.miss(found.is_none(), entry.path(), wanted_for);
-        found
+        self.want(entry, wanted_for);
+        entry.known()
     }
 
-    /// Notes a field as wanted, once.
-    pub(crate) fn miss(&mut self, missing: bool, field: &str, wanted_for: &'static str) {
-        if missing && !self.gaps.iter().any(|gap| gap.field == field) {
+    /// Notes a field as missing where it has no value.
+    pub(crate) fn want<T>(&mut self, entry: &Entry<T>, wanted_for: &'static str) {
+        if entry.typed().is_none() {
+            self.miss(entry.path(), wanted_for);
+        }
+    }
+
+    /// Notes a field as missing, once.
+    pub(crate) fn miss(&mut self, field: &str, wanted_for: &'static str) {
+        if !self.gaps.iter().any(|gap| gap.field == field) {
             self.gaps.push(Gap {
                 field: field.to_owned(),
                 wanted_for,
@@ -105,7 +110,6 @@ impl Round {
     ) -> Option<Self> {
         let thick = reading.size(wall, wanted_for);
         let (out, inn) = (outside.likely(), bore.likely());
-        reading.miss(out.is_none() && inn.is_none(), outside.path(), wanted_for);
         let wall_known = thick?;
         let origin = |k: &Known<Length>| weakest(&[k, &wall_known]);
         match (out, inn) {
@@ -127,7 +131,10 @@ impl Round {
                     wall: wall_known,
                 })
             }
-            (None, None) => None,
+            (None, None) => {
+                reading.miss(outside.path(), wanted_for);
+                None
+            }
         }
     }
 }

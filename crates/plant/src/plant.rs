@@ -114,11 +114,7 @@ pub struct Resolved {
 #[must_use]
 pub fn resolve(plan: &Plan) -> Resolved {
     let mut reading = Reading::default();
-    reading.miss(
-        plan.form.value().is_none(),
-        plan.form.path(),
-        "the parts of the boiler",
-    );
+    reading.want(&plan.form, "the parts of the boiler");
     let built = match plan.form.value() {
         Some(plan::section::BoilerForm::VerticalFireTubes) => vertical::build(plan, &mut reading),
         None => vertical::Built::default(),

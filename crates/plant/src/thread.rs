@@ -13,11 +13,7 @@ pub(crate) fn named(
 ) -> Option<(Thread, thread::Thread)> {
     let text = entry.get()?;
     let Ok(found) = thread::Thread::read(text) else {
-        reading.miss(
-            true,
-            entry.path(),
-            "a thread by a name that the tables hold",
-        );
+        reading.miss(entry.path(), "a thread by a name that the tables hold");
         return None;
     };
     let thread = Thread {

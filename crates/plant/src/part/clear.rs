@@ -9,6 +9,9 @@ use super::feature::{CrossDepth, CrossHole, End, Form, Point, Span, Surface};
 use super::profile;
 use super::turned::Turned;
 
+/// Pieces nearer than this along the axis touch, mm.
+const TOUCHING_MM: f64 = 1e-9;
+
 /// A radial wall and where it is.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Wall {
@@ -123,12 +126,12 @@ impl Turned {
             return None;
         };
         let reach = (*depth + point.length(*diameter)).mm();
-        let whole = self.span();
         // Distances are counted from the mouth inwards.
         let inwards = |z: f64| match from {
             End::Low => z - mouth.mm(),
             End::High => mouth.mm() - z,
         };
+        let whole = self.span();
         let far = match from {
             End::Low => inwards(whole.to.mm()),
             End::High => inwards(whole.from.mm()),
@@ -136,27 +139,33 @@ impl Turned {
         if reach >= far {
             return Some(Floor::Through(Length::from_mm(reach - far)));
         }
-        let (outer, inner) = self.profiles();
-        let solid = profile::walls(outer, inner)
-            .into_iter()
-            .filter(|(_, bore)| bore.is_none())
-            .map(|(o, _)| {
-                let (a, b) = (inwards(o.z0), inwards(o.z1));
-                (a.min(b), a.max(b))
-            });
-        let mut ends: Vec<(f64, f64)> = solid.collect();
-        ends.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let mut reached = reach;
-        for (a, b) in ends {
-            if a <= reached + 1e-9 && b > reached {
-                reached = b;
-            }
-        }
+        let reached = self.solid_from(reach, &inwards);
         Some(if reached > reach {
             Floor::Left(Length::from_mm(reached - reach))
         } else {
             Floor::Meets
         })
+    }
+
+    /// How far the axis is solid without a break from a distance on, counted by `inwards`, mm.
+    fn solid_from(&self, from: f64, inwards: &dyn Fn(f64) -> f64) -> f64 {
+        let (outer, inner) = self.profiles();
+        let mut solid: Vec<(f64, f64)> = profile::walls(outer, inner)
+            .into_iter()
+            .filter(|(_, bore)| bore.is_none())
+            .map(|(o, _)| {
+                let (a, b) = (inwards(o.z0), inwards(o.z1));
+                (a.min(b), a.max(b))
+            })
+            .collect();
+        solid.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut reached = from;
+        for (a, b) in solid {
+            if a <= reached + TOUCHING_MM && b > reached {
+                reached = b;
+            }
+        }
+        reached
     }
 
     /// Where the point of a cross hole ends; none for a hole that goes right through, or that

@@ -43,28 +43,30 @@ pub(crate) fn positive(feature: &str, what: &'static str, size: Length) -> Resul
     })
 }
 
+/// Refuses a size that is negative or no number.
+fn not_negative(feature: &str, what: &'static str, size: Length) -> Result<(), NoShape> {
+    let mm = size.mm();
+    if mm >= 0.0 && mm.is_finite() {
+        return Ok(());
+    }
+    Err(NoShape::Size {
+        feature: feature.to_owned(),
+        what,
+        mm,
+    })
+}
+
 /// Refuses a feature whose sizes make no shape.
 pub(crate) fn check(feature: &Feature) -> Result<(), NoShape> {
     let id = feature.id.as_str();
-    let not_negative = |what, size: Length| {
-        let mm = size.mm();
-        if mm >= 0.0 && mm.is_finite() {
-            return Ok(());
-        }
-        Err(NoShape::Size {
-            feature: id.to_owned(),
-            what,
-            mm,
-        })
-    };
     if let Some(span) = feature.form.span() {
         positive(id, "length", span.length())?;
     }
     match &feature.form {
         Form::Face { .. } => Ok(()),
         Form::Turned { from, to, .. } => {
-            not_negative("diameter", *from)?;
-            not_negative("diameter", *to)?;
+            not_negative(id, "diameter", *from)?;
+            not_negative(id, "diameter", *to)?;
             positive(id, "diameter", *from + *to)
         }
         Form::Drilled {
@@ -80,11 +82,8 @@ pub(crate) fn check(feature: &Feature) -> Result<(), NoShape> {
         }
         Form::Cross(hole) => positive(id, "diameter", hole.diameter),
         Form::Flats(flats) => {
-            positive(
-                id,
-                "number of flats",
-                Length::from_mm(f64::from(flats.count)),
-            )?;
+            let count = Length::from_mm(f64::from(flats.count));
+            positive(id, "number of flats", count)?;
             positive(id, "distance from the axis", flats.from_axis)
         }
     }

@@ -105,9 +105,22 @@ impl Turned {
     pub fn cut(&self, feature: &Feature) -> Result<Self, NoShape> {
         check(feature)?;
         let mut shape = self.clone();
-        let owner = Some(shape.features.len());
+        shape.take(feature)?;
+        shape.features.push(feature.clone());
+        shape.drop_bored_away();
+        if shape.outer.pieces().is_empty() {
+            return Err(NoShape::Nothing {
+                feature: feature.id.clone(),
+            });
+        }
+        Ok(shape)
+    }
+
+    /// Takes the metal of a feature from the profiles.
+    fn take(&mut self, feature: &Feature) -> Result<(), NoShape> {
+        let owner = Some(self.features.len());
         match &feature.form {
-            Form::Face { end, at } => shape.keep_side(*end, at.mm()),
+            Form::Face { end, at } => self.keep_side(*end, at.mm()),
             Form::Turned {
                 surface,
                 span,
@@ -122,17 +135,17 @@ impl Turned {
                     owner,
                 };
                 match surface {
-                    Surface::Outside => shape.outer = shape.outer.lowered(piece),
-                    Surface::Inside => shape.inner = shape.inner.raised(piece),
+                    Surface::Outside => self.outer = self.outer.lowered(piece),
+                    Surface::Inside => self.inner = self.inner.raised(piece),
                 }
             }
             Form::Drilled { .. } => {
                 for piece in drilled(&feature.form, owner) {
-                    shape.inner = shape.inner.raised(piece);
+                    self.inner = self.inner.raised(piece);
                 }
             }
             Form::Flats(flats) => {
-                if shape.flats().any(|f| f.span.shared(flats.span).is_some()) {
+                if self.flats().any(|f| f.span.shared(flats.span).is_some()) {
                     return Err(NoShape::FlatsOverlap {
                         feature: feature.id.clone(),
                     });
@@ -140,14 +153,7 @@ impl Turned {
             }
             Form::Threaded { .. } | Form::Cross(_) => {}
         }
-        shape.features.push(feature.clone());
-        shape.drop_bored_away();
-        if shape.outer.pieces().is_empty() {
-            return Err(NoShape::Nothing {
-                feature: feature.id.clone(),
-            });
-        }
-        Ok(shape)
+        Ok(())
     }
 
     /// Parts the piece on the side of `keep` from the rest of the bar. The plane `at` becomes its

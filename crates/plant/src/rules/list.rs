@@ -5,7 +5,7 @@ use reckoning::{Cite, Rule};
 
 const TRADE: Cite = Cite {
     source: &COMMON_PRACTICE,
-    place: "",
+    place: "small brazed boilers",
 };
 
 const GEOMETRY: Cite = Cite {

@@ -111,49 +111,27 @@ fn bend(id: &str, plate: &Plate, sizes: &Sizes) -> Option<Finding> {
 
 /// Bushes that reach into the barrel, upright stays and bushes in the plates, against the tubes.
 fn touches(plan: &Plan, built: &Built, nest: &Nest) -> Finding {
-    let tube = nest.outside.value.mm() / 2.0;
-    let mut nearest: Option<(f64, String)> = None;
-    let mut near = |clear: f64, id: &str| {
-        if nearest.as_ref().is_none_or(|(least, _)| clear < *least) {
-            nearest = Some((clear, id.to_owned()));
-        }
-    };
-    for plate in built.parts.iter() {
-        let Shape::Plate(shape) = &plate.shape else {
-            continue;
-        };
-        for hole in shape.holes.iter().filter(|h| !h.id.starts_with("tube.")) {
-            let at = At {
-                x: hole.x,
-                y: hole.y,
-            };
-            for other in &nest.tubes {
-                near(
-                    at.from(*other).mm() - tube - hole.diameter.mm() / 2.0,
-                    &hole.id,
-                );
-            }
-        }
-    }
+    let mut clear: Vec<(String, f64)> = built
+        .parts
+        .iter()
+        .filter_map(|part| match &part.shape {
+            Shape::Plate(plate) => Some(plate),
+            _ => None,
+        })
+        .flat_map(|plate| plate_clear(plate, nest))
+        .collect();
     if let Some(frame) = &built.frame {
-        for bush in &plan.boiler.bushes {
-            let Some((id, clear)) = bush_clear(bush, frame, nest) else {
-                continue;
-            };
-            near(clear, &id);
-        }
+        let bushes = plan.boiler.bushes.iter();
+        clear.extend(bushes.filter_map(|bush| bush_clear(bush, frame, nest)));
     }
-    match nearest {
-        Some((clear, id)) => {
-            let verdict = if clear > 0.0 {
-                Verdict::Met
-            } else {
-                Verdict::NotMet
-            };
+    match clear.into_iter().min_by(|a, b| a.1.total_cmp(&b.1)) {
+        Some((id, least)) => {
             let says = format!(
                 "The nearest to a tube is {id}: {} clear.",
-                words(Length::from_mm(clear))
+                words(Length::from_mm(least))
             );
+            let good = least > 0.0;
+            let verdict = if good { Verdict::Met } else { Verdict::NotMet };
             said(&TUBE_TOUCHES, &id, verdict, says)
         }
         None => said(
@@ -163,6 +141,22 @@ fn touches(plan: &Plan, built: &Built, nest: &Nest) -> Finding {
             "No bush or stay stands among the tubes.".to_owned(),
         ),
     }
+}
+
+/// What else passes a plate, and how far it stands clear of the nearest tube, mm.
+fn plate_clear(plate: &Plate, nest: &Nest) -> Vec<(String, f64)> {
+    let others = plate.holes.iter().filter(|h| !h.id.starts_with("tube."));
+    others
+        .filter_map(|hole| {
+            let at = At {
+                x: hole.x,
+                y: hole.y,
+            };
+            let radii = (nest.outside.value + hole.diameter) / 2.0;
+            let clear = nest.tubes.iter().map(|tube| (at.from(*tube) - radii).mm());
+            Some((hole.id.clone(), clear.min_by(f64::total_cmp)?))
+        })
+        .collect()
 }
 
 /// How far the inner end of a bush in the barrel stands clear of the nearest tube, mm, where it

@@ -8,7 +8,7 @@ use super::list::{FLANGE, ROOM, SHAPE, STANDS, WATER_COVERS_CROWN, WATER_LEG, WA
 use super::{Held, limit, said, words};
 use crate::known::{shape as off_shape, weakest};
 use crate::part::NoShape;
-use crate::vertical::{Built, Frame, masses};
+use crate::vertical::{Built, Frame, Sizes, masses};
 
 /// Least width of the water leg, mm.
 const LEG_MM: f64 = 5.0;
@@ -73,15 +73,10 @@ fn flanges(frame: &Frame) -> Vec<Finding> {
 }
 
 fn leg(frame: &Frame) -> Finding {
-    let width = off_shape(
-        Length::from_mm(frame.barrel - frame.firebox),
-        "half the bore of the barrel less the outside of the firebox",
-        frame.weakest,
-    );
     Held {
         rule: &WATER_LEG,
         place: "firebox",
-        provided: ("w", "the width of the water leg", width),
+        provided: ("w", "the width of the water leg", frame.leg_known()),
         required: ("w_min", "least width", limit(LEG_MM)),
     }
     .judged()
@@ -91,54 +86,55 @@ fn levels(built: &Built, frame: &Frame) -> Vec<Finding> {
     let Some(sizes) = &built.sizes else {
         return Vec::new();
     };
-    let mut found = Vec::new();
-    match &sizes.lowest {
-        Some(lowest) => {
-            let of = "the lowest level less the height of the crown";
-            let cover = off_shape(
-                lowest.value - Length::from_mm(frame.crown()),
-                of,
-                frame.weakest.max(lowest.given.origin()),
-            );
-            found.push(
-                Held {
-                    rule: &WATER_COVERS_CROWN,
-                    place: "tube-plate.lower",
-                    provided: ("h", "the lowest water above the crown", cover),
-                    required: ("h_min", "least cover", limit(COVER_MM)),
-                }
-                .judged(),
-            );
-        }
-        None => found.push(said(
+    let mut found = vec![cover(sizes, frame)];
+    found.extend(working(sizes, frame));
+    found
+}
+
+fn cover(sizes: &Sizes, frame: &Frame) -> Finding {
+    let crown = Length::from_mm(frame.crown());
+    let Some(lowest) = &sizes.lowest else {
+        let says = format!(
+            "The crown stands {} above the datum; the lowest level is not given.",
+            words(crown)
+        );
+        return said(
             &WATER_COVERS_CROWN,
             "tube-plate.lower",
             Verdict::Unproved,
-            format!(
-                "The crown stands {} above the datum; the lowest level is not given.",
-                words(Length::from_mm(frame.crown()))
-            ),
-        )),
-    }
-    if let Some(working) = &sizes.working {
-        let above = sizes
-            .lowest
-            .as_ref()
-            .is_none_or(|lowest| lowest.value < working.value);
-        let good = above && working.value.mm() < frame.upper.low;
-        let says = format!(
-            "The working level is {}, the wet face of the upper tube plate {}.",
-            words(working.value),
-            words(Length::from_mm(frame.upper.low))
-        );
-        found.push(said(
-            &WATER_LEVEL,
-            "water-level",
-            if good { Verdict::Met } else { Verdict::NotMet },
             says,
-        ));
+        );
+    };
+    let cover = off_shape(
+        lowest.value - crown,
+        "the lowest level less the height of the crown",
+        frame.weakest.max(lowest.given.origin()),
+    );
+    Held {
+        rule: &WATER_COVERS_CROWN,
+        place: "tube-plate.lower",
+        provided: ("h", "the lowest water above the crown", cover),
+        required: ("h_min", "least cover", limit(COVER_MM)),
     }
-    found
+    .judged()
+}
+
+fn working(sizes: &Sizes, frame: &Frame) -> Option<Finding> {
+    let working = sizes.working.as_ref()?;
+    let lowest = sizes.lowest.as_ref();
+    let above = lowest.is_none_or(|lowest| lowest.value < working.value);
+    let good = above && working.value.mm() < frame.upper.low;
+    let says = format!(
+        "The working level is {}, the wet face of the upper tube plate {}.",
+        words(working.value),
+        words(Length::from_mm(frame.upper.low))
+    );
+    Some(said(
+        &WATER_LEVEL,
+        "water-level",
+        if good { Verdict::Met } else { Verdict::NotMet },
+        says,
+    ))
 }
 
 fn room(plan: &Plan, built: &Built) -> Vec<Finding> {

@@ -99,6 +99,21 @@ impl Frame {
         )
     }
 
+    /// Width of the water leg between firebox and barrel.
+    pub(crate) fn leg_known(&self) -> Known<Length> {
+        super::length(
+            self.barrel - self.firebox,
+            "half the bore of the barrel less the outside of the firebox",
+            self.weakest,
+        )
+    }
+
+    /// The height of the crown.
+    pub(crate) fn crown_known(&self) -> Known<Length> {
+        let of = "the highest point of the crown of the firebox";
+        super::length(self.crown(), of, self.weakest)
+    }
+
     /// The highest point of the fire's side that water must cover.
     pub(crate) fn crown(&self) -> f64 {
         let (_, plate) = self.lower.extent();

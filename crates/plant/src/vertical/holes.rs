@@ -5,8 +5,9 @@ use plan::section::{BushSeat, StayRun};
 use reckoning::quantity::{Angle, Length};
 
 use super::Builder;
+use super::bushes::seat;
 use super::nest::Nest;
-use super::parts::{rows, seat};
+use super::parts::rows;
 use super::sizes::Sizes;
 use crate::layout::At;
 use crate::part::{Hole, ShellHole};

@@ -6,9 +6,10 @@ use plan::section::{BushSeat, StayRun};
 use reckoning::Known;
 use reckoning::quantity::Length;
 
+use super::bushes::seat;
 use super::frame::Frame;
 use super::nest::Nest;
-use super::parts::{rows, seat};
+use super::parts::rows;
 use super::sizes::Sizes;
 use super::{Builder, length};
 use crate::joint::{Joint, Seen};
@@ -20,62 +21,63 @@ fn seen(entry: Option<plan::section::Joint>) -> Option<Seen> {
     })
 }
 
+/// Once round at a radius.
+fn round(radius: f64, frame: &Frame) -> Known<Length> {
+    length(2.0 * PI * radius, "once round", frame.weakest)
+}
+
 impl Builder<'_> {
     pub(super) fn joints(&mut self, sizes: &Sizes, frame: &Frame, nest: Option<&Nest>) {
-        let b = &self.plan.boiler;
-        let round = |radius: f64| length(2.0 * PI * radius, "once round", frame.weakest);
-        let ring = sizes.ring_depth.clone();
-        let ring_seen = seen(b.foundation_ring.joint.value());
-        self.joint(
-            ("foundation-ring", "barrel"),
-            ring.clone(),
-            round(frame.barrel),
-            ring_seen,
-        );
-        self.joint(
-            ("foundation-ring", "firebox"),
-            ring,
-            round(frame.firebox),
-            ring_seen,
-        );
+        self.ring_joints(sizes, frame);
+        self.plate_joints(frame);
+        if let Some(nest) = nest {
+            self.tube_joints(frame, nest);
+        }
+        self.firehole_joints(sizes, frame);
+        self.stay_joints(frame);
+        self.bush_joints(sizes);
+    }
+
+    fn ring_joints(&mut self, sizes: &Sizes, frame: &Frame) {
+        let entry = seen(self.plan.boiler.foundation_ring.joint.value());
+        for (shell, radius) in [("barrel", frame.barrel), ("firebox", frame.firebox)] {
+            let lap = sizes.ring_depth.clone();
+            self.joint(("foundation-ring", shell), lap, round(radius, frame), entry);
+        }
+    }
+
+    fn plate_joints(&mut self, frame: &Frame) {
+        let pair = &self.plan.boiler.tube_plate;
         let plates = [
             (
                 "tube-plate.upper",
                 "barrel",
                 &frame.upper,
-                b.tube_plate.upper.joint.value(),
+                pair.upper.joint.value(),
             ),
             (
                 "tube-plate.lower",
                 "firebox",
                 &frame.lower,
-                b.tube_plate.lower.joint.value(),
+                pair.lower.joint.value(),
             ),
         ];
         for (plate, shell, standing, entry) in plates {
             let of = "the straight of the flange, or the thickness of a flat plate";
             let lap = length(standing.lap(), of, frame.weakest);
-            self.joint(
-                (plate, shell),
-                Some(lap),
-                round(standing.radius),
-                seen(entry),
-            );
+            let path = round(standing.radius, frame);
+            self.joint((plate, shell), Some(lap), path, seen(entry));
         }
-        if let Some(nest) = nest {
-            self.tube_joints(frame, nest);
+    }
+
+    fn firehole_joints(&mut self, sizes: &Sizes, frame: &Frame) {
+        let Some(hole) = &sizes.firehole else { return };
+        let path = round(hole.outside.value.mm() / 2.0, frame);
+        let entry = seen(self.plan.boiler.firehole.joint.value());
+        for (shell, wall) in [("barrel", &sizes.barrel), ("firebox", &sizes.firebox)] {
+            let lap = wall.as_ref().map(|w| w.wall.clone());
+            self.joint(("firehole", shell), lap, path.clone(), entry);
         }
-        if let Some(hole) = &sizes.firehole {
-            let path = round(hole.outside.value.mm() / 2.0);
-            let entry = seen(b.firehole.joint.value());
-            let walls = [("barrel", &sizes.barrel), ("firebox", &sizes.firebox)];
-            for (shell, wall) in walls {
-                let lap = wall.as_ref().map(|w| w.wall.clone());
-                self.joint(("firehole", shell), lap, path.clone(), entry);
-            }
-        }
-        self.stay_joints(frame);
-        self.bush_joints(sizes);
     }
 
     fn tube_joints(&mut self, frame: &Frame, nest: &Nest) {

@@ -3,6 +3,7 @@
 //! Heights are above the underside of the foundation ring; angles run clockwise seen from above,
 //! from the middle of the firehole.
 
+mod bushes;
 mod frame;
 mod gas;
 mod holes;
@@ -71,32 +72,17 @@ pub(crate) fn build(plan: &Plan, reading: &mut Reading) -> Built {
         reading,
         built: Built::default(),
     };
-    builder.shells(&sizes);
-    if let Some(frame) = &frame {
-        builder.ring(frame);
-        builder.plates(&sizes, frame, nest.as_ref());
-        if let Some(nest) = &nest {
-            builder.tubes(nest, &sizes);
-        }
-        builder.firehole(&sizes, frame);
-        builder.stays(frame);
-        builder.joints(&sizes, frame, nest.as_ref());
-    }
-    builder.bushes(&sizes);
-    builder.smoke();
-    builder.fittings();
+    builder.parts(&sizes, frame.as_ref(), nest.as_ref());
     let water = frame
         .as_ref()
-        .and_then(|f| builder.water(&sizes, f, nest.as_ref()));
-    let surfaces = builder.surfaces(&sizes, frame.as_ref(), nest.as_ref());
-    let gas_path = builder.gas_path(&sizes, frame.as_ref(), nest.as_ref());
-    let outline = builder.outline(&sizes, frame.as_ref());
+        .zip(nest.as_ref())
+        .and_then(|(frame, nest)| builder.water(&sizes, frame, nest));
     Built {
-        nest,
         water,
-        surfaces,
-        gas_path,
-        outline,
+        surfaces: builder.surfaces(&sizes, frame.as_ref(), nest.as_ref()),
+        gas_path: builder.gas_path(&sizes, frame.as_ref(), nest.as_ref()),
+        outline: builder.outline(&sizes, frame.as_ref()),
+        nest,
         drawn,
         frame,
         sizes: Some(sizes),
@@ -105,6 +91,24 @@ pub(crate) fn build(plan: &Plan, reading: &mut Reading) -> Built {
 }
 
 impl Builder<'_> {
+    fn parts(&mut self, sizes: &Sizes, frame: Option<&Frame>, nest: Option<&Nest>) {
+        self.shells(sizes);
+        if let Some(frame) = frame {
+            self.ring(frame);
+            self.plates(sizes, frame, nest);
+            if let Some(nest) = nest {
+                self.tubes(nest, sizes);
+            }
+            self.firehole(sizes, frame);
+            self.stays(frame);
+            self.joints(sizes, frame, nest);
+        }
+        self.bushes(sizes);
+        self.smokebox_shell();
+        self.dryer();
+        self.fittings();
+    }
+
     fn part(
         &mut self,
         id: impl Into<String>,
@@ -117,8 +121,9 @@ impl Builder<'_> {
         let pressure = !["smokebox", "dryer"].contains(&id.as_str()) && !id.starts_with("fitting.");
         let common = self.plan.boiler.metal.get().filter(|_| pressure);
         let metal_name = metal.get().or(common).cloned();
-        self.reading
-            .miss(metal_name.is_none(), metal.path(), "the mass of a part");
+        if metal_name.is_none() {
+            self.reading.miss(metal.path(), "the mass of a part");
+        }
         self.built.parts.push(Part {
             id,
             name: name.into(),

@@ -7,7 +7,7 @@ use reckoning::quantity::Length;
 
 use super::frame::Frame;
 use super::sizes::Sizes;
-use crate::known::{Reading, chosen, shape};
+use crate::known::{Reading, Round, chosen, shape};
 use crate::layout::{At, Centre, Circle, Pattern, places, widest_margin};
 
 /// The tubes in their plates.
@@ -57,62 +57,71 @@ impl Nest {
     ) -> Option<Self> {
         let tube = sizes.tube.as_ref()?;
         let pattern = pattern(plan, reading)?;
-        let hole = plan.boiler.tubes.hole.likely().unwrap_or_else(|| {
-            chosen(
-                tube.outside.value,
-                "the diameter of the holes in the tube plates",
-                "nothing is said: the outside of the tube",
-            )
-        });
+        let hole = hole(plan, tube);
         let limits = limits(plan, frame, (tube.outside.value, hole.value), reading)?;
         let (centre, fit) = best(&pattern, limits.kept);
         let possible = places(&pattern, centre, Length::from_mm(limits.possible));
-        let count = count(plan, &pattern, fit, centre, &limits);
+        let count = count(plan, &pattern, fit, (centre, &limits));
         let tubes: Vec<At> = possible.into_iter().take(count.value as usize).collect();
-        let margin = |wall: f64, which: &str| {
-            let found = widest_margin(&tubes, tube.outside.value, Length::from_mm(wall))?;
-            let of = format!(
-                "the largest circle between the tubes and the wall round the {which} tube plate"
-            );
-            Some(shape(
-                found,
-                of,
-                frame.weakest.max(tube.outside.given.origin()),
-            ))
-        };
-        let (upper_margin, lower_margin) = (
-            margin(frame.barrel, "upper"),
-            margin(frame.firebox_bore, "lower"),
-        );
-        let between = frame.between_plates();
-        let length = |extra: f64, of: &str| {
-            (between > 0.0).then(|| shape(Length::from_mm(between + extra), of, frame.weakest))
-        };
-        let reach =
-            2.0 * sizes.projection.value.mm() + frame.upper.thickness + frame.lower.thickness;
+        let margin = |wall: f64| margin(&tubes, tube, wall, frame);
+        let (upper_margin, lower_margin) = (margin(frame.barrel), margin(frame.firebox_bore));
+        let (length, between_plates) = lengths(sizes, frame).unzip();
         Some(Self {
             pattern,
-            tubes,
             fit,
             count,
             outside: tube.outside.clone(),
             bore: tube.bore.clone(),
             hole,
-            length: length(
-                reach,
-                "from dry face to dry face of the tube plates, with what reaches beyond",
-            ),
-            between_plates: length(0.0, "from wet face to wet face of the tube plates"),
+            length,
+            between_plates,
             upper_margin,
             lower_margin,
+            tubes,
         })
     }
+}
+
+/// The holes in the plates: as the plan says, else as wide as the tube.
+fn hole(plan: &Plan, tube: &Round) -> Known<Length> {
+    plan.boiler.tubes.hole.likely().unwrap_or_else(|| {
+        chosen(
+            tube.outside.value,
+            "the diameter of the holes in the tube plates",
+            "nothing is said: the outside of the tube",
+        )
+    })
+}
+
+fn margin(tubes: &[At], tube: &Round, wall: f64, frame: &Frame) -> Option<Known<Length>> {
+    let found = widest_margin(tubes, tube.outside.value, Length::from_mm(wall))?;
+    let weakest = frame.weakest.max(tube.outside.given.origin());
+    Some(shape(
+        found,
+        "the largest circle between the tubes and the wall round the plate",
+        weakest,
+    ))
+}
+
+/// Length of a tube end to end, and between the wet faces of the plates.
+fn lengths(sizes: &Sizes, frame: &Frame) -> Option<(Known<Length>, Known<Length>)> {
+    let between = frame.between_plates();
+    let plates = frame.upper.thickness + frame.lower.thickness;
+    let whole = between + plates + 2.0 * sizes.projection.value.mm();
+    let known = |mm: f64, of: &str| shape(Length::from_mm(mm), of, frame.weakest);
+    let end_to_end = "from dry face to dry face of the tube plates, with what reaches beyond";
+    (between > 0.0).then(|| {
+        (
+            known(whole, end_to_end),
+            known(between, "from wet face to wet face of the tube plates"),
+        )
+    })
 }
 
 fn pattern(plan: &Plan, reading: &mut Reading) -> Option<Pattern> {
     let t = &plan.boiler.tubes;
     let wanted = "the tube nest";
-    reading.miss(t.layout.value().is_none(), t.layout.path(), wanted);
+    reading.want(&t.layout, wanted);
     match t.layout.value()? {
         TubeLayout::Triangular => Some(Pattern::Triangles {
             pitch: reading.size(&t.pitch, wanted)?.value,
@@ -125,7 +134,7 @@ fn pattern(plan: &Plan, reading: &mut Reading) -> Option<Pattern> {
                 .rings
                 .iter()
                 .map(|r| {
-                    reading.miss(r.count.value().is_none(), r.count.path(), wanted);
+                    reading.want(&r.count, wanted);
                     let start = r.start.value();
                     Some(Circle {
                         count: r.count.value()?,
@@ -136,7 +145,9 @@ fn pattern(plan: &Plan, reading: &mut Reading) -> Option<Pattern> {
                 })
                 .collect();
             let circles = circles?;
-            reading.miss(circles.is_empty(), "boiler.tubes.ring", wanted);
+            if circles.is_empty() {
+                reading.miss("boiler.tubes.ring", wanted);
+            }
             (!circles.is_empty()).then_some(Pattern::Rings(circles))
         }
     }
@@ -198,8 +209,7 @@ fn count(
     plan: &Plan,
     pattern: &Pattern,
     fit: usize,
-    centre: Centre,
-    limits: &Limits,
+    (centre, limits): (Centre, &Limits),
 ) -> Known<u32> {
     let entry = &plan.boiler.tubes.count;
     if let Some(typed) = entry.typed() {

@@ -2,7 +2,7 @@
 
 use plan::Entry;
 use plan::Plan;
-use plan::section::{Bush, BushSeat, DryerPlace, Stay, StayRun};
+use plan::section::{DryerPlace, Stay, StayRun};
 use reckoning::quantity::Length;
 
 use super::Builder;
@@ -12,19 +12,8 @@ use super::plate::PlateSizes;
 use super::sizes::Sizes;
 use crate::known::Round;
 use crate::part::{
-    Bar, End, Feature, Flange, Form, Hole, Outline, Plate, Point, Run, Seam, Shape, Shell, Span,
-    Stock, Surface, Tube, Turned,
+    Bar, Flange, Hole, Outline, Plate, Run, Seam, Shape, Shell, Span, Stock, Tube, Turned,
 };
-use crate::thread;
-
-/// Which part a bush stands in.
-pub(crate) fn seat(bush: &Bush) -> Option<&'static str> {
-    Some(match bush.on.value()? {
-        BushSeat::Barrel => "barrel",
-        BushSeat::UpperTubePlate => "tube-plate.upper",
-        BushSeat::LowerTubePlate => "tube-plate.lower",
-    })
-}
 
 fn seam(seam: Option<plan::section::Seam>) -> Seam {
     match seam {
@@ -169,8 +158,7 @@ impl Builder<'_> {
     }
 
     fn stay(&mut self, stay: &Stay, frame: &Frame) -> Option<Result<Turned, crate::part::NoShape>> {
-        self.reading
-            .miss(stay.run.value().is_none(), stay.run.path(), "a stay");
+        self.reading.want(&stay.run, "a stay");
         let diameter = self.reading.size(&stay.diameter, "a stay")?.value;
         let length = Length::from_mm(match stay.run.value()? {
             StayRun::PlateToPlate => frame.upper.high() - frame.lower.low,
@@ -190,152 +178,45 @@ impl Builder<'_> {
         Some(Turned::bar(bar, span))
     }
 
-    pub(super) fn bushes(&mut self, sizes: &Sizes) {
-        for (id, bush) in rows(&self.plan.boiler.bushes, |b| &b.id) {
-            self.reading
-                .miss(bush.on.value().is_none(), bush.on.path(), "a bush");
-            let wall = match bush.on.value() {
-                Some(BushSeat::Barrel) => sizes.barrel.as_ref().map(|r| r.wall.value),
-                Some(BushSeat::UpperTubePlate) => sizes.upper.as_ref().map(|p| p.thickness.value),
-                Some(BushSeat::LowerTubePlate) => sizes.lower.as_ref().map(|p| p.thickness.value),
-                None => None,
-            };
-            let Some(shape) = wall.and_then(|wall| self.bush(bush, wall)) else {
-                continue;
-            };
-            self.turned(format!("bush.{id}"), "bush", &bush.metal, shape);
-        }
-    }
-
-    /// A bush along its axis from its inner end.
-    fn bush(&mut self, bush: &Bush, wall: Length) -> Option<Result<Turned, crate::part::NoShape>> {
-        let wanted = "a bush";
-        let outside = self.reading.size(&bush.outside, wanted)?.value;
-        let out = self.reading.size(&bush.length_out, wanted)?.value;
-        // A bush that does not say how far it reaches in ends flush with the wall.
-        let inner = bush
-            .length_in
-            .likely()
-            .map_or(Length::from_mm(0.0), |l| l.value);
-        let (seat, end) = (inner + wall, inner + wall + out);
-        let span = |from: Length, to: Length| Span { from, to };
-        let zero = Length::from_mm(0.0);
-        let mut features = Vec::new();
-        let flange = bush.flange.likely().zip(bush.flange_thickness.likely());
-        let bar =
-            flange.as_ref().map_or(
-                outside,
-                |(d, _)| if d.value > outside { d.value } else { outside },
-            );
-        if let Some((diameter, thickness)) = flange {
-            let neck = seat + thickness.value;
-            features.push(Feature::new(
-                "seat",
-                Form::cylinder(Surface::Outside, span(zero, seat), outside),
-            ));
-            features.push(Feature::new(
-                "flange",
-                Form::cylinder(Surface::Outside, span(seat, neck), diameter.value),
-            ));
-            if neck < end {
-                features.push(Feature::new(
-                    "neck",
-                    Form::cylinder(Surface::Outside, span(neck, end), outside),
-                ));
-            }
-        } else {
-            features.push(Feature::new(
-                "seat",
-                Form::cylinder(Surface::Outside, span(zero, end), outside),
-            ));
-        }
-        let thread = thread::named(&bush.thread, self.reading);
-        let free = bush.bore.likely().map(|b| b.value);
-        let tapping = thread.as_ref().map(|(_, full)| full.internal_minor());
-        if let Some(diameter) = free.or(tapping) {
-            let form = Form::Drilled {
-                from: End::High,
-                mouth: end,
-                diameter,
-                depth: end,
-                point: Point::drill(),
-            };
-            features.push(Feature::new("bore", form));
-        }
-        if let (Some((thread, _)), Some(diameter)) = (thread, tapping) {
-            // A free bore narrower than the thread is left below it, as far as the bush reaches in.
-            let from = if free.is_some_and(|f| f < diameter) {
-                inner
-            } else {
-                zero
-            };
-            features.push(Feature::new(
-                "tapping",
-                Form::cylinder(Surface::Inside, span(from, end), diameter),
-            ));
-            let form = Form::Threaded {
-                surface: Surface::Inside,
-                span: span(from, end),
-                thread,
-            };
-            features.push(Feature::new("thread", form));
-        }
-        Some(Turned::finished(
-            Bar::Round(bar),
-            span(zero, end),
-            &features,
-        ))
-    }
-
-    /// Smokebox and drying coil.
-    pub(super) fn smoke(&mut self) {
+    pub(super) fn smokebox_shell(&mut self) {
         let s = &self.plan.smokebox;
-        if let (Some(outside), Some(wall), Some(height)) =
-            (s.outside.likely(), s.wall.likely(), s.height.likely())
-        {
-            let shell = Shell {
-                bore: outside.value - wall.value * 2.0,
-                wall: wall.value,
-                length: height.value,
-                seam: Seam::Unsaid,
-                holes: Vec::new(),
-            };
-            self.part("smokebox", "smokebox", &s.metal, Shape::Shell(shell), None);
-        }
-        let d = &self.plan.dryer;
-        if d.place.value().is_none() {
+        let sizes = (s.outside.likely(), s.wall.likely(), s.height.likely());
+        let (Some(outside), Some(wall), Some(height)) = sizes else {
             return;
-        }
+        };
+        let shell = Shell {
+            bore: outside.value - wall.value * 2.0,
+            wall: wall.value,
+            length: height.value,
+            seam: Seam::Unsaid,
+            holes: Vec::new(),
+        };
+        self.part("smokebox", "smokebox", &s.metal, Shape::Shell(shell), None);
+    }
+
+    pub(super) fn dryer(&mut self) {
+        let d = &self.plan.dryer;
         let wanted = match d.place.value() {
             Some(DryerPlace::Firebox) => "the coil in the firebox",
-            _ => "the coil in the smokebox",
+            Some(DryerPlace::Smokebox) => "the coil in the smokebox",
+            None => return,
         };
         let outside = self.reading.size(&d.outside, wanted);
         let wall = self.reading.size(&d.wall, wanted);
         let length = self.reading.size(&d.length, wanted);
         let coil = self.reading.size(&d.coil, wanted);
-        if let (Some(outside), Some(wall), Some(length), Some(coil)) = (outside, wall, length, coil)
-        {
-            let tube = Tube {
-                outside: outside.value,
-                wall: wall.value,
-                run: Run::Wound {
-                    mean_diameter: coil.value,
-                    length: length.value,
-                },
-            };
-            let stock = Stock::Tube {
-                outside: outside.value,
-                wall: wall.value,
-            };
-            self.part(
-                "dryer",
-                "drying coil",
-                &d.metal,
-                Shape::Tube(tube),
-                Some(stock),
-            );
-        }
+        let (Some(outside), Some(wall), Some(length), Some(coil)) = (outside, wall, length, coil)
+        else {
+            return;
+        };
+        let (outside, wall) = (outside.value, wall.value);
+        let run = Run::Wound {
+            mean_diameter: coil.value,
+            length: length.value,
+        };
+        let shape = Shape::Tube(Tube { outside, wall, run });
+        let stock = Some(Stock::Tube { outside, wall });
+        self.part("dryer", "drying coil", &d.metal, shape, stock);
     }
 
     pub(super) fn fittings(&mut self) {

@@ -132,7 +132,7 @@ fn side(
     wanted: &'static str,
 ) -> Known<Stands> {
     let entry = &plate.flange;
-    reading.miss(entry.typed().is_none(), entry.path(), wanted);
+    reading.want(entry, wanted);
     match entry.typed() {
         Some(typed) => Known {
             value: stands(which, typed.value),

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use plan::section::{BushSeat, StayRun};
+use plan::section::{Bush, BushSeat, StayRun};
 use reckoning::Known;
 use reckoning::quantity::{Angle, Area, Length, Volume};
 
@@ -65,30 +65,22 @@ impl Builder<'_> {
         &mut self,
         sizes: &Sizes,
         frame: &Frame,
-        nest: Option<&Nest>,
+        nest: &Nest,
     ) -> Option<WaterSpace> {
-        let nest = nest?;
         let level = sizes.working.clone()?;
-        let mut radials = self.radials(frame, sizes);
-        radials.extend(self.bush_ends(frame));
-        let room = Room {
-            frame: frame.clone(),
-            uprights: self.uprights(frame, nest),
-            radials,
-        };
-        let weakest = frame
-            .weakest
-            .max(level.given.origin())
-            .max(nest.outside.given.origin());
+        let room = self.room(sizes, frame, nest);
+        let origin = level.given.origin().max(nest.outside.given.origin());
+        let weakest = frame.weakest.max(origin);
         let volume = |mm3: f64, of: &str| shape(Volume::from_mm3(mm3), of, weakest);
         let (water, all) = (room.below(level.value.mm()), room.below(room.high()));
         let reserve = sizes.lowest.as_ref().map(|lowest| {
             let left = room.below(lowest.value.mm());
             volume(
                 water - left,
-                "the room for water between the working and the lowest level",
+                "the room between the working and the lowest level",
             )
         });
+        let surface = Area::from_mm2(room.surface(level.value.mm()));
         Some(WaterSpace {
             water: volume(water, "the room inside the barrel below the working level"),
             steam: volume(
@@ -97,68 +89,51 @@ impl Builder<'_> {
             ),
             reserve,
             surface: shape(
-                Area::from_mm2(room.surface(level.value.mm())),
+                surface,
                 "the barrel less the tubes at the working level",
                 weakest,
             ),
-            crown: super::length(
-                frame.crown(),
-                "the highest point of the crown of the firebox",
-                frame.weakest,
-            ),
-            leg: super::length(
-                frame.barrel - frame.firebox,
-                "half the bore of the barrel less the outside of the firebox",
-                frame.weakest,
-            ),
+            crown: frame.crown_known(),
+            leg: frame.leg_known(),
             level,
             lowest: sizes.lowest.clone(),
             room,
         })
     }
 
-    fn uprights(&mut self, frame: &Frame, nest: &Nest) -> Vec<Upright> {
-        let disc = |d: Length| PI / 4.0 * d.mm() * d.mm();
-        let tubes = u32::try_from(nest.tubes.len()).unwrap_or(u32::MAX);
+    fn room(&mut self, sizes: &Sizes, frame: &Frame, nest: &Nest) -> Room {
+        let mut radials = self.radials(frame, sizes);
+        radials.extend(self.bush_ends(frame));
+        Room {
+            frame: frame.clone(),
+            uprights: self.uprights(frame, nest),
+            radials,
+        }
+    }
+
+    fn uprights(&self, frame: &Frame, nest: &Nest) -> Vec<Upright> {
         let (low, high) = (frame.lower.high(), frame.upper.low);
+        let tubes = u32::try_from(nest.tubes.len()).unwrap_or(u32::MAX);
         let mut uprights = vec![Upright {
             count: f64::from(tubes),
             area: disc(nest.outside.value),
             low,
             high,
         }];
-        let plan = self.plan;
-        for (_, stay) in rows(&plan.boiler.stays, |s| &s.id) {
-            if let (Some(StayRun::PlateToPlate), Some(d)) =
-                (stay.run.value(), stay.diameter.likely())
-            {
-                uprights.push(Upright {
+        let stays = self.plan.boiler.stays.iter();
+        uprights.extend(
+            stays
+                .filter(|stay| stay.run.value() == Some(StayRun::PlateToPlate))
+                .filter_map(|stay| stay.diameter.likely())
+                .map(|diameter| Upright {
                     count: 1.0,
-                    area: disc(d.value),
+                    area: disc(diameter.value),
                     low,
                     high,
-                });
-            }
-        }
-        for (_, bush) in rows(&plan.boiler.bushes, |b| &b.id) {
-            let (Some(outside), Some(reach)) = (bush.outside.likely(), bush.length_in.likely())
-            else {
-                continue;
-            };
-            let reach = reach.value.mm();
-            let (low, high) = match bush.on.value() {
-                Some(BushSeat::UpperTubePlate) => (high - reach, high),
-                Some(BushSeat::LowerTubePlate) => (low, low + reach),
-                _ => continue,
-            };
-            let bore = bush.bore.likely().map_or(0.0, |b| disc(b.value));
-            uprights.push(Upright {
-                count: 1.0,
-                area: disc(outside.value) - bore,
-                low,
-                high,
-            });
-        }
+                }),
+        );
+        let bushes = self.plan.boiler.bushes.iter();
+        uprights.extend(bushes.filter_map(|bush| upright_bush(bush, (low, high))));
         uprights
     }
 
@@ -235,4 +210,25 @@ impl Builder<'_> {
         }
         radials
     }
+}
+
+fn disc(diameter: Length) -> f64 {
+    PI / 4.0 * diameter.mm() * diameter.mm()
+}
+
+/// The end of a bush in a tube plate, where it stands in water or steam; its bore holds it again.
+fn upright_bush(bush: &Bush, (low, high): (f64, f64)) -> Option<Upright> {
+    let reach = bush.length_in.likely()?.value.mm();
+    let (low, high) = match bush.on.value()? {
+        BushSeat::UpperTubePlate => (high - reach, high),
+        BushSeat::LowerTubePlate => (low, low + reach),
+        BushSeat::Barrel => return None,
+    };
+    let bore = bush.bore.likely().map_or(0.0, |bore| disc(bore.value));
+    Some(Upright {
+        count: 1.0,
+        area: disc(bush.outside.likely()?.value) - bore,
+        low,
+        high,
+    })
 }

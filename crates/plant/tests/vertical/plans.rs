@@ -5,7 +5,7 @@ use plant::{Resolved, resolve};
 use reckoning::{Finding, Verdict};
 
 /// A vertical boiler, invented.
-pub const GOOD: &str = r#"
+pub(crate) const GOOD: &str = r#"
 format = 1
 form = "vertical, wet firebox, fire tubes"
 
@@ -132,14 +132,14 @@ place = "smokebox"
 ///
 /// # Panics
 /// When the text does not read.
-pub fn plan(text: &str) -> Plan {
+pub(crate) fn plan(text: &str) -> Plan {
     let read = plan::read(text, "plan.toml");
     assert!(read.problems.is_empty(), "{:?}", read.problems);
     read.content
 }
 
 /// The good plan with pieces of its text replaced, resolved.
-pub fn changed(changes: &[(&str, &str)]) -> Resolved {
+pub(crate) fn changed(changes: &[(&str, &str)]) -> Resolved {
     let mut text = GOOD.to_owned();
     for (from, to) in changes {
         assert!(text.contains(from), "the plan has no `{from}`");
@@ -149,11 +149,11 @@ pub fn changed(changes: &[(&str, &str)]) -> Resolved {
 }
 
 /// The findings of one rule.
-pub fn of<'a>(resolved: &'a Resolved, rule: &'a str) -> impl Iterator<Item = &'a Finding> {
+pub(crate) fn of<'a>(resolved: &'a Resolved, rule: &'a str) -> impl Iterator<Item = &'a Finding> {
     resolved.findings.iter().filter(move |f| f.rule.id == rule)
 }
 
 /// Whether a rule is broken.
-pub fn broken(resolved: &Resolved, rule: &str) -> bool {
+pub(crate) fn broken(resolved: &Resolved, rule: &str) -> bool {
     of(resolved, rule).any(|f| f.verdict == Verdict::NotMet)
 }

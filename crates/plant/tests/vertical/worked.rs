@@ -7,7 +7,7 @@
 #[allow(dead_code, unreachable_pub, reason = "shared by several test files")]
 mod common;
 
-use common::{GOOD, changed, plan};
+use crate::plans::{GOOD, changed, plan};
 use plant::part::{Shape, Surface};
 use plant::{Stretch, resolve};
 use proptest::prelude::*;

@@ -1,0 +1,131 @@
+//! The bushes of a vertical boiler: each a turned part, along its axis from its inner end.
+
+use plan::section::{Bush, BushSeat};
+use reckoning::quantity::Length;
+
+use super::Builder;
+use super::parts::rows;
+use super::sizes::Sizes;
+use crate::part::{Bar, End, Feature, Form, NoShape, Point, Span, Surface, Turned};
+use crate::thread;
+
+const WANTED: &str = "a bush";
+
+/// Which part a bush stands in.
+pub(crate) fn seat(bush: &Bush) -> Option<&'static str> {
+    Some(match bush.on.value()? {
+        BushSeat::Barrel => "barrel",
+        BushSeat::UpperTubePlate => "tube-plate.upper",
+        BushSeat::LowerTubePlate => "tube-plate.lower",
+    })
+}
+
+/// The lengths of a bush along its axis.
+struct Along {
+    /// Where its inner end stands out of the wall, from the end.
+    inner: Length,
+    /// Where the outer face of the wall lies.
+    seat: Length,
+    /// Its whole length.
+    end: Length,
+}
+
+fn span(from: Length, to: Length) -> Span {
+    Span { from, to }
+}
+
+fn zero() -> Length {
+    Length::from_mm(0.0)
+}
+
+impl Builder<'_> {
+    pub(super) fn bushes(&mut self, sizes: &Sizes) {
+        for (id, bush) in rows(&self.plan.boiler.bushes, |b| &b.id) {
+            self.reading.want(&bush.on, WANTED);
+            let wall = match bush.on.value() {
+                Some(BushSeat::Barrel) => sizes.barrel.as_ref().map(|r| r.wall.value),
+                Some(BushSeat::UpperTubePlate) => sizes.upper.as_ref().map(|p| p.thickness.value),
+                Some(BushSeat::LowerTubePlate) => sizes.lower.as_ref().map(|p| p.thickness.value),
+                None => None,
+            };
+            let Some(shape) = wall.and_then(|wall| self.bush(bush, wall)) else {
+                continue;
+            };
+            self.turned(format!("bush.{id}"), "bush", &bush.metal, shape);
+        }
+    }
+
+    fn bush(&mut self, bush: &Bush, wall: Length) -> Option<Result<Turned, NoShape>> {
+        let outside = self.reading.size(&bush.outside, WANTED)?.value;
+        let out = self.reading.size(&bush.length_out, WANTED)?.value;
+        // A bush that does not say how far it reaches in ends flush with the wall.
+        let inner = bush.length_in.likely().map_or(zero(), |l| l.value);
+        let along = Along {
+            inner,
+            seat: inner + wall,
+            end: inner + wall + out,
+        };
+        let (bar, mut features) = outside_of(bush, outside, &along);
+        features.extend(self.inside_of(bush, &along));
+        Some(Turned::finished(
+            Bar::Round(bar),
+            span(zero(), along.end),
+            &features,
+        ))
+    }
+
+    fn inside_of(&mut self, bush: &Bush, along: &Along) -> Vec<Feature> {
+        let thread = thread::named(&bush.thread, self.reading);
+        let free = bush.bore.likely().map(|b| b.value);
+        let tapping = thread.as_ref().map(|(_, full)| full.internal_minor());
+        let mut features = Vec::new();
+        if let Some(diameter) = free.or(tapping) {
+            let form = Form::Drilled {
+                from: End::High,
+                mouth: along.end,
+                diameter,
+                depth: along.end,
+                point: Point::drill(),
+            };
+            features.push(Feature::new("bore", form));
+        }
+        if let (Some((thread, _)), Some(diameter)) = (thread, tapping) {
+            // A free bore narrower than the thread is left as far as the bush reaches in.
+            let narrow = free.is_some_and(|f| f < diameter);
+            let threaded = span(if narrow { along.inner } else { zero() }, along.end);
+            let tapping = Form::cylinder(Surface::Inside, threaded, diameter);
+            features.push(Feature::new("tapping", tapping));
+            let form = Form::Threaded {
+                surface: Surface::Inside,
+                span: threaded,
+                thread,
+            };
+            features.push(Feature::new("thread", form));
+        }
+        features
+    }
+}
+
+/// The bar that a bush needs, and the features of its outside.
+fn outside_of(bush: &Bush, outside: Length, along: &Along) -> (Length, Vec<Feature>) {
+    let cylinder = |id: &str, from: Length, to: Length, diameter: Length| {
+        Feature::new(
+            id,
+            Form::cylinder(Surface::Outside, span(from, to), diameter),
+        )
+    };
+    let flange = bush.flange.likely().zip(bush.flange_thickness.likely());
+    let Some((diameter, thickness)) = flange else {
+        return (outside, vec![cylinder("seat", zero(), along.end, outside)]);
+    };
+    let neck = along.seat + thickness.value;
+    let mut features = vec![
+        cylinder("seat", zero(), along.seat, outside),
+        cylinder("flange", along.seat, neck, diameter.value),
+    ];
+    if neck < along.end {
+        features.push(cylinder("neck", neck, along.end, outside));
+    }
+    let wider = diameter.value > outside;
+    (if wider { diameter.value } else { outside }, features)
+}

@@ -7,112 +7,184 @@ use crate::plans::{broken, changed, of};
 
 #[test]
 fn plant_shape_fires() {
-    assert!(broken(&changed(&[( "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nmetal", "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nbore = \"14 mm\"\nmetal", )]), "plant.shape"));
+    assert!(broken(
+        &changed(&[(
+            "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nmetal",
+            "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nbore = \"14 mm\"\nmetal",
+        )]),
+        "plant.shape"
+    ));
 }
 
 #[test]
 fn plant_shape_silent() {
-    assert!(!broken(&changed(&[( "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nmetal", "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nbore = \"8 mm\"\nmetal", )]), "plant.shape"));
+    assert!(!broken(
+        &changed(&[(
+            "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nmetal",
+            "length-out = \"6 mm\"\nlength-in = \"3 mm\"\nbore = \"8 mm\"\nmetal",
+        )]),
+        "plant.shape"
+    ));
 }
 
 #[test]
 fn plant_stands_fires() {
-    assert!(broken(&changed(&[("length = \"220 mm\"", "length = \"95 mm\"")]), "plant.stands"));
+    assert!(broken(
+        &changed(&[("length = \"220 mm\"", "length = \"95 mm\"")]),
+        "plant.stands"
+    ));
 }
 
 #[test]
 fn plant_stands_silent() {
-    assert!(!broken(&changed(&[("length = \"220 mm\"", "length = \"150 mm\"")]), "plant.stands"));
+    assert!(!broken(
+        &changed(&[("length = \"220 mm\"", "length = \"150 mm\"")]),
+        "plant.stands"
+    ));
 }
 
 #[test]
 fn plant_flange_fires() {
-    assert!(broken(&changed(&[("flange-height = \"14 mm\"", "flange-height = \"6 mm\"")]), "plant.flange"));
+    assert!(broken(
+        &changed(&[("flange-height = \"14 mm\"", "flange-height = \"6 mm\"")]),
+        "plant.flange"
+    ));
 }
 
 #[test]
 fn plant_flange_silent() {
-    assert!(!broken(&changed(&[("flange-height = \"14 mm\"", "flange-height = \"7 mm\"")]), "plant.flange"));
+    assert!(!broken(
+        &changed(&[("flange-height = \"14 mm\"", "flange-height = \"7 mm\"")]),
+        "plant.flange"
+    ));
 }
 
 #[test]
 fn plant_tubes_fit_fires() {
-    assert!(broken(&changed(&[("count = 12", "count = 25")]), "plant.tubes-fit"));
+    assert!(broken(
+        &changed(&[("count = 12", "count = 25")]),
+        "plant.tubes-fit"
+    ));
 }
 
 #[test]
 fn plant_tubes_fit_silent() {
-    assert!(!broken(&changed(&[("count = 12", "count = 13")]), "plant.tubes-fit"));
+    assert!(!broken(
+        &changed(&[("count = 12", "count = 13")]),
+        "plant.tubes-fit"
+    ));
 }
 
 #[test]
 fn plant_ligament_fires() {
-    assert!(broken(&changed(&[("pitch = \"13.5 mm\"", "pitch = \"12.9 mm\"")]), "plant.ligament"));
+    assert!(broken(
+        &changed(&[("pitch = \"13.5 mm\"", "pitch = \"12.9 mm\"")]),
+        "plant.ligament"
+    ));
 }
 
 #[test]
 fn plant_ligament_silent() {
-    assert!(!broken(&changed(&[("pitch = \"13.5 mm\"", "pitch = \"13.1 mm\"")]), "plant.ligament"));
+    assert!(!broken(
+        &changed(&[("pitch = \"13.5 mm\"", "pitch = \"13.1 mm\"")]),
+        "plant.ligament"
+    ));
 }
 
 #[test]
 fn plant_hole_clear_of_bend_fires() {
-    assert!(broken(&changed(&[("radius = \"35.4 mm\"", "radius = \"35.6 mm\"")]), "plant.hole-clear-of-bend"));
+    assert!(broken(
+        &changed(&[("radius = \"35.4 mm\"", "radius = \"35.6 mm\"")]),
+        "plant.hole-clear-of-bend"
+    ));
 }
 
 #[test]
 fn plant_hole_clear_of_bend_silent() {
-    assert!(!broken(&changed(&[("radius = \"35.4 mm\"", "radius = \"35.5 mm\"")]), "plant.hole-clear-of-bend"));
+    assert!(!broken(
+        &changed(&[("radius = \"35.4 mm\"", "radius = \"35.5 mm\"")]),
+        "plant.hole-clear-of-bend"
+    ));
 }
 
 #[test]
 fn plant_tube_touches_fires() {
-    assert!(broken(&changed(&[("radius = \"35.4 mm\"", "radius = \"30 mm\"")]), "plant.tube-touches"));
+    assert!(broken(
+        &changed(&[("radius = \"35.4 mm\"", "radius = \"30 mm\"")]),
+        "plant.tube-touches"
+    ));
 }
 
 #[test]
 fn plant_tube_touches_silent() {
-    assert!(!broken(&changed(&[("radius = \"35.4 mm\"", "radius = \"34 mm\"")]), "plant.tube-touches"));
+    assert!(!broken(
+        &changed(&[("radius = \"35.4 mm\"", "radius = \"34 mm\"")]),
+        "plant.tube-touches"
+    ));
 }
 
 #[test]
 fn plant_water_leg_fires() {
-    assert!(broken(&changed(&[("outside = \"84 mm\"", "outside = \"93.2 mm\"")]), "plant.water-leg"));
+    assert!(broken(
+        &changed(&[("outside = \"84 mm\"", "outside = \"93.2 mm\"")]),
+        "plant.water-leg"
+    ));
 }
 
 #[test]
 fn plant_water_leg_silent() {
-    assert!(!broken(&changed(&[("outside = \"84 mm\"", "outside = \"92.8 mm\"")]), "plant.water-leg"));
+    assert!(!broken(
+        &changed(&[("outside = \"84 mm\"", "outside = \"92.8 mm\"")]),
+        "plant.water-leg"
+    ));
 }
 
 #[test]
 fn plant_water_covers_crown_fires() {
-    assert!(broken(&changed(&[("lowest = \"110 mm\"", "lowest = \"92 mm\"")]), "plant.water-covers-crown"));
+    assert!(broken(
+        &changed(&[("lowest = \"110 mm\"", "lowest = \"92 mm\"")]),
+        "plant.water-covers-crown"
+    ));
 }
 
 #[test]
 fn plant_water_covers_crown_silent() {
-    assert!(!broken(&changed(&[("lowest = \"110 mm\"", "lowest = \"94 mm\"")]), "plant.water-covers-crown"));
+    assert!(!broken(
+        &changed(&[("lowest = \"110 mm\"", "lowest = \"94 mm\"")]),
+        "plant.water-covers-crown"
+    ));
 }
 
 #[test]
 fn plant_water_level_fires() {
-    assert!(broken(&changed(&[("working = \"140 mm\"", "working = \"205 mm\"")]), "plant.water-level"));
+    assert!(broken(
+        &changed(&[("working = \"140 mm\"", "working = \"205 mm\"")]),
+        "plant.water-level"
+    ));
 }
 
 #[test]
 fn plant_water_level_silent() {
-    assert!(!broken(&changed(&[("working = \"140 mm\"", "working = \"190 mm\"")]), "plant.water-level"));
+    assert!(!broken(
+        &changed(&[("working = \"140 mm\"", "working = \"190 mm\"")]),
+        "plant.water-level"
+    ));
 }
 
 #[test]
 fn plant_room_fires() {
-    assert!(broken(&changed(&[("height = \"500 mm\"", "height = \"378 mm\"")]), "plant.room"));
+    assert!(broken(
+        &changed(&[("height = \"500 mm\"", "height = \"378 mm\"")]),
+        "plant.room"
+    ));
 }
 
 #[test]
 fn plant_room_silent() {
-    assert!(!broken(&changed(&[("height = \"500 mm\"", "height = \"380 mm\"")]), "plant.room"));
+    assert!(!broken(
+        &changed(&[("height = \"500 mm\"", "height = \"380 mm\"")]),
+        "plant.room"
+    ));
 }
 
 #[test]
@@ -123,7 +195,11 @@ fn the_good_plan_breaks_no_rule_and_meets_every_other_one() {
         assert_ne!(finding.verdict, Verdict::NotMet, "{}", finding.says);
     }
     let applied = |id: &str| good.findings.iter().any(|f| f.rule.id == id);
-    let silent: Vec<&str> = RULES.iter().map(|r| r.id).filter(|id| !applied(id)).collect();
+    let silent: Vec<&str> = RULES
+        .iter()
+        .map(|r| r.id)
+        .filter(|id| !applied(id))
+        .collect();
     // A shape is spoken of only where there is none.
     assert_eq!(silent, ["plant.shape"]);
 }

@@ -1,11 +1,4 @@
 //! A vertical boiler worked out from an invented plan.
-#![allow(
-    clippy::unwrap_used,
-    reason = "a test may stop at what it did not expect"
-)]
-
-#[allow(dead_code, unreachable_pub, reason = "shared by several test files")]
-mod common;
 
 use crate::plans::{GOOD, changed, plan};
 use plant::part::{Shape, Surface};

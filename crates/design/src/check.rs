@@ -1,11 +1,14 @@
 //! A plan asked every question.
 
 use plan::{Plan, Workshop};
+use plant::Resolved;
 use proof::Proof;
 use reckoning::Finding;
 
 use crate::answer::{Judged, Standing, not_asked, sort};
-use crate::proof_door;
+use crate::geometry;
+use crate::parts_answer;
+use crate::proof_door::{self, PlateGeometry};
 use crate::question::{Answer, Question};
 use crate::sentence;
 use crate::steam_answer::{Steaming, steaming};
@@ -42,14 +45,23 @@ pub struct Checked {
     pub steaming: Steaming,
     /// The proof by every rule set.
     pub proof: Proof,
+    /// The plant in parts.
+    pub resolved: Resolved,
 }
 
 /// Checks a plan. It gives as much as the plan allows; nothing here fails.
 #[must_use]
 pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
-    let steaming = steaming(plan, None);
-    let proof = prove(plan, workshop);
-    let mut judged = Vec::new();
+    let resolved = plant::resolve(plan);
+    let steaming = steaming(plan, geometry::of_fire(plan, &resolved.plant).as_ref());
+    let plates = geometry::of_plates(&resolved.plant);
+    let proof = prove(plan, workshop, plates.as_ref());
+    let mut judged: Vec<Judged> = resolved
+        .findings
+        .iter()
+        .cloned()
+        .map(|f| under(Question::Parts, Standing::Leads, f))
+        .collect();
     if let Some(run) = &steaming.run {
         judged.extend(run.findings.iter().cloned().map(by_fire));
     }
@@ -70,7 +82,7 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
         sentence::duty(&steaming, plan.duty.run.value(), &judged),
         sentence::fire(&steaming, &judged),
         sentence::proof(&proof, plan.boiler.design_pressure.value(), &judged),
-        not_asked(Question::Parts),
+        parts_answer::answer(&resolved, &judged),
         not_asked(Question::Making),
         not_asked(Question::Heats),
         not_asked(Question::Job),
@@ -83,17 +95,27 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
         answers,
         judged,
         leading_set: proof.leads.key,
-        parts: Vec::new(),
-        gaps: steaming.taken.gaps.clone(),
+        parts: parts_answer::told(&resolved),
+        gaps: gaps(&resolved, &steaming),
         steaming,
         proof,
+        resolved,
     }
 }
 
-fn prove(plan: &Plan, workshop: &Workshop) -> Proof {
+/// Every empty field that would let more be worked out, once.
+fn gaps(resolved: &Resolved, steaming: &Steaming) -> Vec<String> {
+    let mut fields: Vec<String> = resolved.gaps.iter().map(|gap| gap.field.clone()).collect();
+    fields.extend(steaming.taken.gaps.iter().cloned());
+    fields.sort_unstable();
+    fields.dedup();
+    fields
+}
+
+fn prove(plan: &Plan, workshop: &Workshop, plates: Option<&PlateGeometry>) -> Proof {
     let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
     proof::prove(
-        &proof_door::boiler(plan, None),
+        &proof_door::boiler(plan, plates),
         &proof_door::service(plan),
         &proof_door::stock(workshop),
         named,

@@ -4,6 +4,8 @@
 mod answer;
 mod check;
 pub mod fire;
+mod geometry;
+mod parts_answer;
 pub mod proof_door;
 mod question;
 mod sentence;

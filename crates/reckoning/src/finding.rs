@@ -126,6 +126,10 @@ pub struct Compared {
     pub margin: f64,
 }
 
+/// What the arithmetic itself may be out by: two sums of the same sizes in another order differ by
+/// less than this.
+const ROUNDING: f64 = 1e-9;
+
 /// Compares what is provided with what is required.
 ///
 /// `wanted_margin` is the margin below which a met check is marked tight. `rests_on_assumption`
@@ -141,7 +145,7 @@ pub fn compare(
     let margin = provided / required;
     let verdict = if breached || !margin.is_finite() || provided < 0.0 || required <= 0.0 {
         Verdict::Unproved
-    } else if margin < 1.0 {
+    } else if margin < 1.0 - ROUNDING {
         Verdict::NotMet
     } else if rests_on_assumption {
         Verdict::MetOnCondition

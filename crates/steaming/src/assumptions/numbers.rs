@@ -173,12 +173,16 @@ pub(super) static DIAGRAM: Assumption = ratio(
     [0.90, 0.80, 0.94],
     TRADE,
 );
-pub(super) static EXHAUST_DRYNESS: Assumption = ratio(
-    "engine.exhaust-dryness",
-    "dryness of the exhaust where the steam comes straight from the boiler",
-    [0.93, 0.88, 0.95],
-    TRADE,
-);
+/// Water that the boiler sends over leaves by the exhaust: the two dryness figures move together.
+pub(super) static EXHAUST_DRYNESS: Assumption = Assumption {
+    variable: "boiler.dryness",
+    ..ratio(
+        "engine.exhaust-dryness",
+        "dryness of the exhaust where the steam comes straight from the boiler",
+        [0.93, 0.88, 0.95],
+        TRADE,
+    )
+};
 pub(super) static INLET_LOSS: Assumption = ratio(
     "chimney.inlet-loss",
     "loss of the gas at the bell, in velocity heads",

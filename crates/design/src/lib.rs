@@ -2,6 +2,7 @@
 //! says one sentence a question. The only place where areas meet; it opens no file.
 
 mod answer;
+pub mod bench;
 mod check;
 pub mod fire;
 mod geometry;
@@ -12,6 +13,7 @@ mod sentence;
 mod steam_answer;
 
 pub use answer::{Judged, Standing, worst_first};
+pub use bench::{Bench, bench};
 pub use check::{Checked, PartTold, check};
 pub use question::{Answer, Question};
 pub use steam_answer::{Run, Steaming, steaming};

@@ -7,9 +7,9 @@ use reckoning::quantity::{Length, Rotation};
 
 use crate::card::{Facing, Machine, Operation, RouteCard, Setting, Work};
 use crate::piece::Piece;
-use crate::simulate::{Step, simulate};
+use crate::simulate::{Step, WITHIN_MM, simulate};
 use crate::words::{Reads, trimmed};
-use crate::workshop::{Speeds, Workshop};
+use crate::workshop::{Hold, Speeds, Workshop};
 
 /// A setting as printed.
 #[derive(Clone, Debug, PartialEq)]
@@ -49,6 +49,7 @@ pub fn sentences(card: &RouteCard, piece: &Piece, workshop: &Workshop) -> Vec<Se
                 piece,
                 workshop,
                 setting,
+                stock: card.stock.span(),
             };
             SettingText {
                 number: index + 1,
@@ -64,6 +65,8 @@ struct Teller<'a> {
     piece: &'a Piece,
     workshop: &'a Workshop,
     setting: &'a Setting,
+    /// The bar as it goes into the first setting.
+    stock: Span,
 }
 
 impl Teller<'_> {
@@ -77,7 +80,6 @@ impl Teller<'_> {
             Machine::Lathe => "Lathe",
             Machine::DrillingMachine => "Drilling machine",
         };
-        let grip = self.setting.grip;
         let swing = match self.setting.facing {
             Facing::End(_) => format!(
                 "; a dial may swing {}",
@@ -86,28 +88,88 @@ impl Teller<'_> {
             Facing::Side => String::new(),
         };
         format!(
-            "{machine}, {}, {side}: hold {} from {} to {} of the piece{swing}",
-            self.setting.holder.hold.words(),
-            self.reads.size(grip.length()),
-            self.reads.size(grip.from),
-            self.reads.size(grip.to)
+            "{machine}, {}, {side}: {}{swing}",
+            self.holder(),
+            self.held()
         )
+    }
+
+    fn holder(&self) -> String {
+        let holder = &self.setting.holder;
+        match holder.hold {
+            Hold::Collet => format!("collet of {}", self.reads.size(holder.takes.1)),
+            hold => hold.words().to_owned(),
+        }
+    }
+
+    /// Over what it is held, from the left end of the piece, and what stands out.
+    fn held(&self) -> String {
+        let (grip, reads, whole) = (self.setting.grip, self.reads, self.piece.shape.span());
+        let out = |outward: Length, jaws: Length| {
+            reads.size(Length::from_mm((outward - jaws).mm().abs()))
+        };
+        match (grip.shared(whole), self.setting.facing) {
+            (None, Facing::End(end)) => {
+                let (face, jaws) = match end {
+                    End::Low => (self.stock.from, grip.from),
+                    End::High => (self.stock.to, grip.to),
+                };
+                format!(
+                    "hold the bar over {}, {} of it standing out",
+                    reads.size(grip.length()),
+                    out(face, jaws)
+                )
+            }
+            _ => {
+                let on = self.piece.shape.outside_at(grip.from);
+                let on =
+                    on.map_or_else(String::new, |d| format!("the {} diameter ", reads.size(d)));
+                format!(
+                    "hold {on}over {}, from {} to {} from the left end",
+                    reads.size(grip.length()),
+                    reads.size(grip.from - whole.from),
+                    reads.size(grip.to - whole.from)
+                )
+            }
+        }
     }
 
     fn row(&self, step: &Step<'_>) -> RowText {
         RowText {
             number: step.number,
-            says: self.says(step.operation),
+            says: self.says(step),
             speed: self.speed(step),
             dial: self.dial(&step.operation.work),
         }
     }
 
-    fn says(&self, operation: &Operation) -> String {
+    /// What comes off a face, and the length to which the last one is faced.
+    fn faced(&self, step: &Step<'_>, end: End, at: Length) -> String {
+        let (there, whole) = (step.before.span(), self.piece.shape.span());
+        let (off, far) = match end {
+            End::Low => (at - there.from, there.to - whole.to),
+            End::High => (there.to - at, whole.from - there.from),
+        };
+        let off = self.reads.size(off);
+        let end = end_words(end);
+        if far.mm().abs() < WITHIN_MM {
+            let long = self.reads.size(whole.length());
+            format!("Face the {end} end to a length of {long}, {off} to come off.")
+        } else {
+            format!("Face the {end} end, {off} to come off.")
+        }
+    }
+
+    fn says(&self, step: &Step<'_>) -> String {
+        let operation: &Operation = step.operation;
         let name = operation.makes.as_deref();
         let of = name.map_or_else(String::new, |n| format!(" ({n})"));
         match &operation.work {
-            Work::Face { end, .. } => format!("Face the {} end.", end_words(*end)),
+            Work::Face { end, at } => self.faced(step, *end, *at),
+            Work::Turn(form) if chamfer(form).is_some() => {
+                let wide = chamfer(form).map_or_else(String::new, |c| self.reads.size(c));
+                format!("Chamfer {wide} at 45 degrees{of}.")
+            }
             Work::Turn(form) => format!("Turn {}{of}.", self.turned(form)),
             Work::CentreDrill { mouth, .. } => {
                 format!("Centre-drill to a mouth of {}.", self.reads.size(*mouth))
@@ -276,6 +338,16 @@ impl Teller<'_> {
             Facing::Side => None,
         }
     }
+}
+
+/// Width of a cone of 45 degrees; none for another form.
+fn chamfer(form: &Form) -> Option<Length> {
+    let Form::Turned { span, from, to, .. } = form else {
+        return None;
+    };
+    let rise = (*from - *to).mm().abs() / 2.0;
+    let wide = span.length();
+    (rise > WITHIN_MM && (rise - wide.mm()).abs() < WITHIN_MM).then_some(wide)
 }
 
 fn end_words(end: End) -> &'static str {

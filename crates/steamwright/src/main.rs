@@ -26,6 +26,8 @@ enum Command {
     Check(command::check::Arguments),
     /// List the published formulas, explain one, or work it
     Reckon(command::reckon::Arguments),
+    /// Write the route cards of the turned fittings of a plan
+    Card(command::card::Arguments),
 }
 
 fn main() -> ExitCode {
@@ -34,6 +36,7 @@ fn main() -> ExitCode {
         None => command::check::example(),
         Some(Command::Check(arguments)) => command::check::run(arguments),
         Some(Command::Reckon(arguments)) => command::reckon::run(arguments),
+        Some(Command::Card(arguments)) => command::card::run(arguments),
     };
     let form = if json {
         output::Form::Json

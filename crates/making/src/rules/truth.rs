@@ -94,7 +94,7 @@ fn seen(case: &Case<'_>, cuts: &[Cut]) -> Option<Seen> {
     let first = cuts.iter().min_by_key(|c| c.setting)?;
     let last = cuts.iter().max_by_key(|c| c.setting)?;
     if first.setting == last.setting {
-        return together(cuts, last);
+        return together(case, cuts, last);
     }
     let zone = cuts
         .iter()
@@ -147,12 +147,13 @@ fn judge(
 }
 
 /// A group that is cut in one setting.
-fn together(cuts: &[Cut], last: &Cut) -> Option<Seen> {
+fn together(case: &Case<'_>, cuts: &[Cut], last: &Cut) -> Option<Seen> {
     let names: Vec<&str> = cuts.iter().map(|c| c.feature.as_str()).collect();
     let says = format!(
-        "{} are cut in one setting, {}",
-        names.join(", "),
-        last.setting + 1
+        "{} are cut in one setting, {}: no change of holding parts them; a zone of {} is asked",
+        names.join(" and "),
+        last.setting + 1,
+        case.card.reads.error(last.zone)
     );
     (cuts.len() > 1).then(|| Seen::new(&RULE, Verdict::Met, last.feature.clone(), says))
 }

@@ -25,6 +25,8 @@ pub struct Fitting {
     pub metal: Entry<String>,
     /// Diameter, or size across flats, of the bar it is made from.
     pub bar: Entry<Size>,
+    /// Least wall or floor that may be left anywhere in it.
+    pub least_wall: Entry<Length>,
     /// Steps of the outside, left to right.
     pub steps: Vec<Step>,
     /// Bores along the axis.
@@ -61,6 +63,12 @@ impl Section for Fitting {
             "bar",
             "diameter, or size across flats, of the bar it is made from",
             within("1 mm", "200 mm"),
+        );
+        v.number(
+            &mut self.least_wall,
+            "least-wall",
+            "least wall or floor that may be left anywhere in it, threads counted at their depth",
+            within("0.1 mm", "50 mm"),
         );
         v.rows(
             "step",
@@ -306,7 +314,8 @@ impl Section for CrossHole {
         v.number(
             &mut self.offset,
             "offset",
-            "distance of the axis of the hole from the axis of the part",
+            "distance of the axis of the hole from the axis of the part; left out for a hole that \
+             crosses the axis",
             within("0 mm", "100 mm"),
         );
         v.text(

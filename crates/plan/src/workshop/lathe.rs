@@ -38,6 +38,14 @@ pub struct Lathe {
     pub top_slide_travel: Entry<Length>,
     /// Pitch of the leadscrew.
     pub leadscrew: Entry<Length>,
+    /// Travel of the tailstock barrel for a turn of its handle.
+    pub tailstock_lead: Entry<Length>,
+    /// Divisions of the tailstock dial.
+    pub tailstock_divisions: Entry<u32>,
+    /// Width of the parting blade.
+    pub blade: Entry<Length>,
+    /// What its dials read.
+    pub reads: Entry<DialUnit>,
 }
 
 impl Section for Lathe {
@@ -136,7 +144,54 @@ impl Lathe {
             "pitch of the leadscrew",
             within("0.5 mm", "12.7 mm"),
         );
+        self.visit_tailstock(v);
     }
+
+    fn visit_tailstock(&mut self, v: &mut dyn Visitor) {
+        v.number(
+            &mut self.tailstock_lead,
+            "tailstock-lead",
+            "travel of the tailstock barrel for a turn of its handle",
+            within("0.5 mm", "10 mm"),
+        );
+        v.count(
+            &mut self.tailstock_divisions,
+            "tailstock-divisions",
+            "divisions of the tailstock dial",
+            (10, 500),
+        );
+        v.number(
+            &mut self.blade,
+            "blade",
+            "width of the parting blade",
+            within("0.5 mm", "6 mm"),
+        );
+        v.choice(
+            &mut self.reads,
+            "reads",
+            "what the dials read, in which the cards are written",
+        );
+    }
+}
+
+/// What a dial reads.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DialUnit {
+    /// Millimetres.
+    Millimetres,
+    /// Inches.
+    Inches,
+}
+
+impl Choice for DialUnit {
+    const NAMES: &'static [(Self, &'static str, &'static str)] = &[
+        (
+            Self::Millimetres,
+            "millimetres",
+            "hundredths of a millimetre",
+        ),
+        (Self::Inches, "inches", "thousandths of an inch"),
+    ];
 }
 
 /// `[[holding]]`.

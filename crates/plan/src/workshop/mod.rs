@@ -5,7 +5,7 @@ mod lathe;
 mod tools;
 
 pub use heat::{Bath, Gas, Stock, StockKind, Torch};
-pub use lathe::{DrillingMachine, Holding, HoldingKind, Lathe, RotaryTable};
+pub use lathe::{DialUnit, DrillingMachine, Holding, HoldingKind, Lathe, RotaryTable};
 pub use tools::{DrillSeries, DrillSet, Reamer, ReamerKind, Threading};
 
 use reckoning::Typed;

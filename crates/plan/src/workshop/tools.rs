@@ -1,7 +1,7 @@
 //! `[[drill-set]]`, `[[reamer]]`, `[threading]`: the cutting tools.
 
 use reckoning::Typed;
-use reckoning::quantity::Length;
+use reckoning::quantity::{Length, Ratio};
 
 use crate::entry::Entry;
 use crate::field::{Choice, within};
@@ -157,6 +157,8 @@ pub struct Threading {
     pub dies: Entry<Vec<String>>,
     /// Pitches that the lathe cuts.
     pub pitches: Entry<Vec<Typed<Length>>>,
+    /// Share of full thread wanted in a tapped hole.
+    pub share: Entry<Ratio>,
 }
 
 impl Section for Threading {
@@ -176,6 +178,12 @@ impl Section for Threading {
             "pitches",
             "pitches that the lathe can cut",
             within("0.1 mm", "10 mm"),
+        );
+        v.number(
+            &mut self.share,
+            "share",
+            "share of full thread wanted in a tapped hole",
+            within("50 %", "88 %"),
         );
     }
 }

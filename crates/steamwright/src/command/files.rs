@@ -1,6 +1,9 @@
 //! Plan and workshop from their files, with every fault in them located.
 
 use plan::{File, Plan, Problem, Read, Workshop};
+use serde_json::{Value, json};
+use std::fmt::Write as _;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 
 use crate::output::Failure;
@@ -11,6 +14,8 @@ pub(crate) struct Inputs {
     pub(crate) plan: Plan,
     /// The workshop; an empty one where there is no file.
     pub(crate) workshop: Workshop,
+    /// The file that the workshop was read from; `None` where there is none.
+    pub(crate) workshop_file: Option<PathBuf>,
     /// Faults of both files, each with its frame.
     pub(crate) problems: Vec<Located>,
 }
@@ -27,9 +32,9 @@ pub(crate) struct Located {
 pub(crate) fn read(plan: &Path, workshop: Option<&Path>) -> Result<Inputs, Failure> {
     let (plan_file, mut problems) = load::<Plan>(plan)?;
     let beside = workshop.map(Path::to_owned).or_else(|| find_workshop(plan));
-    let workshop = match beside {
+    let workshop = match &beside {
         Some(path) => {
-            let (workshop, more) = load::<Workshop>(&path)?;
+            let (workshop, more) = load::<Workshop>(path)?;
             problems.extend(more);
             workshop
         }
@@ -38,6 +43,7 @@ pub(crate) fn read(plan: &Path, workshop: Option<&Path>) -> Result<Inputs, Failu
     Ok(Inputs {
         plan: plan_file,
         workshop,
+        workshop_file: beside,
         problems,
     })
 }
@@ -52,6 +58,7 @@ pub(crate) fn example() -> Inputs {
     Inputs {
         plan,
         workshop,
+        workshop_file: Some(PathBuf::from(Workshop::NAME)),
         problems,
     }
 }
@@ -74,10 +81,20 @@ fn find_workshop(plan: &Path) -> Option<PathBuf> {
 fn load<F: File>(path: &Path) -> Result<(F, Vec<Located>), Failure> {
     let shown = path.display().to_string();
     let text = std::fs::read_to_string(path).map_err(|fault| Failure {
-        says: format!("{shown} cannot be read: {fault}"),
-        faults: Vec::new(),
+        says: format!("{shown} cannot be read"),
+        faults: vec![why(path, &fault)],
     })?;
     Ok(located(plan::read_file(&text, &shown), &text))
+}
+
+fn why(path: &Path, fault: &std::io::Error) -> String {
+    match fault.kind() {
+        ErrorKind::NotFound => "there is no such file".to_owned(),
+        ErrorKind::PermissionDenied => "it may not be opened by you".to_owned(),
+        ErrorKind::InvalidData => "it is not text in UTF-8".to_owned(),
+        _ if path.is_dir() => "it is a folder; name the file in it".to_owned(),
+        _ => fault.to_string(),
+    }
 }
 
 fn located<F>(read: Read<F>, text: &str) -> (F, Vec<Located>) {
@@ -90,4 +107,43 @@ fn located<F>(read: Read<F>, text: &str) -> (F, Vec<Located>) {
         })
         .collect();
     (read.content, problems)
+}
+
+/// The faults of the files, ahead of everything else.
+pub(crate) fn faults(problems: &[Located]) -> String {
+    if problems.is_empty() {
+        return String::new();
+    }
+    let mut text = format!(
+        "{} in the files; what they touch is left out below.\n\n",
+        if problems.len() == 1 {
+            "1 fault".to_owned()
+        } else {
+            format!("{} faults", problems.len())
+        }
+    );
+    for located in problems {
+        // Writing to a String cannot fail.
+        let _: std::fmt::Result = writeln!(text, "{}", located.frame);
+    }
+    text
+}
+
+/// The faults of the files in JSON.
+pub(crate) fn problems(problems: &[Located]) -> Value {
+    problems
+        .iter()
+        .map(|located| {
+            let p = &located.problem;
+            json!({
+                "file": p.file,
+                "line": p.place.line,
+                "column": p.place.column,
+                "path": p.path,
+                "read": p.fault.read(),
+                "allowed": p.fault.allowed(),
+                "help": p.fault.help(),
+            })
+        })
+        .collect()
 }

@@ -1,5 +1,6 @@
 //! One module a command.
 
+pub(crate) mod card;
 pub(crate) mod check;
 pub(crate) mod files;
 pub(crate) mod reckon;

@@ -5,10 +5,10 @@ mod words;
 
 use clap::Args;
 use reckoning::Verdict;
-use serde_json::{Value, json};
+use serde_json::Value;
 use std::path::PathBuf;
 
-use super::files::{self, Inputs, Located};
+use super::files::{self, Inputs};
 use crate::output::{Answer, Failure};
 
 /// What `check` takes.
@@ -73,53 +73,15 @@ fn answer(inputs: &Inputs, wanted: &Wanted<'_>) -> Result<Answer, Failure> {
         .any(|a| matches!(a.verdict, Some(Verdict::NotMet | Verdict::Unproved)));
     let mut told = json::tell(&checked);
     if let Value::Object(keys) = &mut told {
-        keys.insert("problems".to_owned(), problems(&inputs.problems));
+        keys.insert("problems".to_owned(), files::problems(&inputs.problems));
     }
-    let mut text = faults(&inputs.problems);
+    let mut text = files::faults(&inputs.problems);
     text.push_str(&words::tell(&checked, wanted));
     Ok(Answer {
         words: text,
         json: told,
         code: u8::from(against || !inputs.problems.is_empty()),
     })
-}
-
-/// The faults of the files, ahead of everything else.
-fn faults(problems: &[Located]) -> String {
-    if problems.is_empty() {
-        return String::new();
-    }
-    let mut text = format!(
-        "{} in the files; what they touch is left out below.\n\n",
-        if problems.len() == 1 {
-            "1 fault".to_owned()
-        } else {
-            format!("{} faults", problems.len())
-        }
-    );
-    for located in problems {
-        text.push_str(&located.frame);
-        text.push('\n');
-    }
-    text
-}
-
-fn problems(problems: &[Located]) -> Value {
-    problems
-        .iter()
-        .map(|located| {
-            let p = &located.problem;
-            json!({
-                "file": p.file,
-                "line": p.place.line,
-                "column": p.place.column,
-                "path": p.path,
-                "read": p.fault.read(),
-                "allowed": p.fault.allowed(),
-                "help": p.fault.help(),
-            })
-        })
-        .collect()
 }
 
 /// Whether a place lies in a part: the part itself, or something named under it.

@@ -9,7 +9,7 @@ use crate::card::{Facing, Machine, Operation, RouteCard, Setting, Work};
 use crate::piece::Piece;
 use crate::simulate::{Step, WITHIN_MM, simulate};
 use crate::words::{Reads, trimmed};
-use crate::workshop::{Hold, Speeds, Workshop};
+use crate::workshop::{Hold, ReamerDrive, Speeds, Workshop};
 
 /// A setting as printed.
 #[derive(Clone, Debug, PartialEq)]
@@ -181,7 +181,10 @@ impl Teller<'_> {
             ),
             Work::Bore(form) => format!("Bore {}{of}.", self.turned(form)),
             Work::Ream { form, reamer } => {
-                let again = self.again();
+                let again = match (self.again(), reamer.drive) {
+                    ("", ReamerDrive::Hand) => ", by hand",
+                    (again, _) => again,
+                };
                 format!(
                     "Ream {} with {}{again}{of}.",
                     self.turned(form),
@@ -272,7 +275,9 @@ impl Teller<'_> {
             Work::CentreDrill { mouth, .. } => (drilling, *mouth),
             Work::Drill { drill, .. } => (drilling, drill.diameter),
             Work::CrossDrill { hole, .. } => (drilling, hole.diameter),
-            Work::Ream { form, .. } if self.setting.facing != Facing::Side => {
+            Work::Ream { form, reamer }
+                if self.setting.facing != Facing::Side && reamer.drive == ReamerDrive::Machine =>
+            {
                 (drilling / 2.0, inside(form)?)
             }
             Work::Ream { .. }

@@ -25,6 +25,17 @@ pub struct Reamer {
     pub diameter: Length,
     /// Length of its lead, over which it cuts under its size.
     pub lead: Length,
+    /// How it is turned.
+    pub drive: ReamerDrive,
+}
+
+/// How a reamer is turned.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ReamerDrive {
+    /// By hand, the spindle standing.
+    Hand,
+    /// Under power.
+    Machine,
 }
 
 /// How a part is held.

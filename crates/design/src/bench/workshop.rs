@@ -6,7 +6,7 @@
 
 use making::Reads;
 use making::workshop::{
-    Dial, DrillingMachine, Hold, Holder, Lathe, Reamer, Speeds, Workshop as Shop,
+    Dial, DrillingMachine, Hold, Holder, Lathe, Reamer, ReamerDrive, Speeds, Workshop as Shop,
 };
 use plan::workshop::{DialUnit, Holding, HoldingKind, Lathe as Machine, ReamerKind, Threading};
 use plan::{Entry, Workshop};
@@ -264,18 +264,20 @@ fn reamers(workshop: &Workshop, taking: &mut Taking) -> Vec<Reamer> {
     let mut found = Vec::new();
     for reamer in &workshop.reamers {
         let (size, lead) = (taking.wanted(&reamer.size), taking.wanted(&reamer.lead));
-        let (Some(diameter), Some(lead), Some(typed)) = (size, lead, reamer.size.typed()) else {
+        let kind = taking.wanted(&reamer.kind);
+        let (Some(diameter), Some(lead), Some(kind)) = (size, lead, kind) else {
             continue;
         };
-        let kind = match reamer.kind.value() {
-            Some(ReamerKind::Hand) => "hand reamer",
-            Some(ReamerKind::Machine) => "machine reamer",
-            None => "reamer",
+        let (word, drive) = match kind {
+            ReamerKind::Hand => ("hand reamer", ReamerDrive::Hand),
+            ReamerKind::Machine => ("machine reamer", ReamerDrive::Machine),
         };
+        let typed = reamer.size.typed().map_or("", |t| t.text.as_str());
         found.push(Reamer {
-            name: format!("the {} {kind}", typed.text),
+            name: format!("the {typed} {word}"),
             diameter,
             lead,
+            drive,
         });
     }
     found

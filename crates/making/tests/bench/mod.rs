@@ -3,7 +3,7 @@
 
 use formulas::cutting::CuttingMetal;
 use making::workshop::{
-    Dial, Drill, DrillingMachine, Hold, Holder, Lathe, Reamer, Speeds, Workshop,
+    Dial, Drill, DrillingMachine, Hold, Holder, Lathe, Reamer, ReamerDrive, Speeds, Workshop,
 };
 use making::{Piece, Reads, Service};
 use plant::part::{
@@ -80,6 +80,7 @@ pub fn workshop() -> Workshop {
             name: "5 mm reamer".to_owned(),
             diameter: mm(5.0),
             lead: mm(6.0),
+            drive: ReamerDrive::Hand,
         }],
         taps: vec!["M10x1".to_owned(), "1/4 x 40 ME".to_owned()],
         dies: vec!["M10x1".to_owned()],

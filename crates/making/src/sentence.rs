@@ -166,11 +166,10 @@ impl Teller<'_> {
         let of = name.map_or_else(String::new, |n| format!(" ({n})"));
         match &operation.work {
             Work::Face { end, at } => self.faced(step, *end, *at),
-            Work::Turn(form) if chamfer(form).is_some() => {
-                let wide = chamfer(form).map_or_else(String::new, |c| self.reads.size(c));
-                format!("Chamfer {wide} at 45 degrees{of}.")
-            }
-            Work::Turn(form) => format!("Turn {}{of}.", self.turned(form)),
+            Work::Turn(form) => match chamfer(form) {
+                Some(wide) => format!("Chamfer {} at 45 degrees{of}.", self.reads.size(wide)),
+                None => format!("Turn {}{of}.", self.turned(form)),
+            },
             Work::CentreDrill { mouth, .. } => {
                 format!("Centre-drill to a mouth of {}.", self.reads.size(*mouth))
             }
@@ -181,15 +180,8 @@ impl Teller<'_> {
             ),
             Work::Bore(form) => format!("Bore {}{of}.", self.turned(form)),
             Work::Ream { form, reamer } => {
-                let again = match (self.again(), reamer.drive) {
-                    ("", ReamerDrive::Hand) => ", by hand",
-                    (again, _) => again,
-                };
-                format!(
-                    "Ream {} with {}{again}{of}.",
-                    self.turned(form),
-                    reamer.name
-                )
+                let (form, how) = (self.turned(form), self.reamed(reamer.drive));
+                format!("Ream {form} with {}{how}{of}.", reamer.name)
             }
             Work::Countersink(form) => format!("Countersink the mouth, {}{of}.", self.turned(form)),
             Work::Tap { form, tap, .. } => {
@@ -205,6 +197,13 @@ impl Teller<'_> {
             Work::Deburr { feature } => {
                 format!("Break the edges and clear the burrs of {feature}.")
             }
+        }
+    }
+
+    fn reamed(&self, drive: ReamerDrive) -> &'static str {
+        match (self.again(), drive) {
+            ("", ReamerDrive::Hand) => ", by hand",
+            (again, _) => again,
         }
     }
 

@@ -91,17 +91,7 @@ impl<'a> Draft<'a> {
             from: Length::from_mm(0.0),
             to: length,
         };
-        let made = Turned::finished(Bar::Round(bar), span, &self.features);
-        let turned = match made {
-            Ok(turned) => turned,
-            Err(no_shape) => {
-                let place = format!("fitting.{}", name(&fitting.id));
-                let says = no_shape.to_string();
-                self.findings
-                    .push(against(&SHAPE, &place, says, SHAPE.remedy));
-                return None;
-            }
-        };
+        let turned = self.turned(bar, span)?;
         self.findings.extend(shape::faults(fitting, &turned));
         Some(Piece {
             id: name(&fitting.id),
@@ -110,6 +100,20 @@ impl<'a> Draft<'a> {
             least_wall: least_wall?,
             service: Service::Pressure,
         })
+    }
+
+    /// The bar less its features; a fault where no shape is left.
+    fn turned(&mut self, bar: Length, span: Span) -> Option<Turned> {
+        match Turned::finished(Bar::Round(bar), span, &self.features) {
+            Ok(turned) => Some(turned),
+            Err(no_shape) => {
+                let place = format!("fitting.{}", name(&self.fitting.id));
+                let says = no_shape.to_string();
+                self.findings
+                    .push(against(&SHAPE, &place, says, SHAPE.remedy));
+                None
+            }
+        }
     }
 
     /// A value that the plan must give.

@@ -34,14 +34,14 @@ pub struct Bench {
     /// What is wrong with the drawing; empty where nothing is.
     pub drawing: Vec<Finding>,
     /// The card, or why there is none.
-    pub card: Result<Card, WhyNot>,
+    pub card: Result<Written, WhyNot>,
     /// Fields of plan and workshop that are wanted and empty.
     pub gaps: Vec<String>,
 }
 
 /// A proposed card, judged and in words.
 #[derive(Clone, Debug)]
-pub struct Card {
+pub struct Written {
     /// The proposal, with the tapping drills and what the workshop lacks.
     pub proposal: Proposal,
     /// What the rules of order found, good and bad.
@@ -80,7 +80,7 @@ impl Bench {
     }
 }
 
-impl Card {
+impl Written {
     /// The worst verdict among its findings; a tool that is lacking leaves it unproved.
     #[must_use]
     pub fn verdict(&self) -> Verdict {
@@ -135,7 +135,7 @@ fn one(fitting: &Fitting, tools: &Tools) -> Bench {
     }
 }
 
-fn card(drawn: &fitting::Drawing, tools: &Tools) -> Result<Card, WhyNot> {
+fn card(drawn: &fitting::Drawing, tools: &Tools) -> Result<Written, WhyNot> {
     if !drawn.findings.is_empty() {
         return Err(WhyNot::Drawing);
     }
@@ -153,7 +153,7 @@ fn card(drawn: &fitting::Drawing, tools: &Tools) -> Result<Card, WhyNot> {
     let settings = making::sentences(&proposal.card, &proposal.piece, shop);
     let reads = proposal.card.reads;
     let tapping = proposal.tapping.iter().map(|c| c.sentence(reads)).collect();
-    Ok(Card {
+    Ok(Written {
         proposal,
         findings,
         settings,

@@ -10,7 +10,7 @@ use making::workshop::{
 };
 use plan::workshop::{DialUnit, Holding, HoldingKind, Lathe as Machine, ReamerKind, Threading};
 use plan::{Entry, Workshop};
-use reckoning::quantity::Length;
+use reckoning::quantity::{Length, Ratio};
 use reckoning::{Assumption, Given, Known, Origin, Typed};
 
 use super::{assumed, drills};
@@ -80,15 +80,8 @@ fn shop(workshop: &Workshop, taking: &mut Taking) -> Option<Shop> {
         .flat_map(|set| drills::of_set(set, taking))
         .collect();
     let reamers = reamers(workshop, taking);
-    let blade = taking.noted(
-        machine.blade.path(),
-        machine.blade.known_or(&assumed::BLADE),
-    );
+    let (blade, thread_share) = (blade(machine, taking), thread_share(workshop, taking));
     let threading = &workshop.threading;
-    let thread_share = taking.noted(
-        threading.share.path(),
-        threading.share.known_or(&assumed::SHARE),
-    );
     Some(Shop {
         reads: reads?,
         lathe: Lathe {
@@ -111,6 +104,16 @@ fn shop(workshop: &Workshop, taking: &mut Taking) -> Option<Shop> {
         dies: dies(threading),
         thread_share,
     })
+}
+
+fn blade(machine: &Machine, taking: &mut Taking) -> Known<Length> {
+    let known = machine.blade.known_or(&assumed::BLADE);
+    taking.noted(machine.blade.path(), known)
+}
+
+fn thread_share(workshop: &Workshop, taking: &mut Taking) -> Known<Ratio> {
+    let share = &workshop.threading.share;
+    taking.noted(share.path(), share.known_or(&assumed::SHARE))
 }
 
 /// Steps where they are listed, else the range between slowest and fastest.

@@ -70,6 +70,12 @@ impl Section for Fitting {
             "least wall or floor that may be left anywhere in it, threads counted at their depth",
             within("0.1 mm", "50 mm"),
         );
+        self.visit_features(v);
+    }
+}
+
+impl Fitting {
+    fn visit_features(&mut self, v: &mut dyn Visitor) {
         v.rows(
             "step",
             "a step of the outside, in order from the left end",

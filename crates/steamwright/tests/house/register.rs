@@ -34,6 +34,11 @@ pub(crate) fn areas() -> Vec<Area> {
             rules: making::RULES.to_vec(),
             assumptions: Vec::new(),
         },
+        Area {
+            home: "design",
+            rules: design::bench::RULES.to_vec(),
+            assumptions: design::bench::ASSUMPTIONS.to_vec(),
+        },
     ]
 }
 

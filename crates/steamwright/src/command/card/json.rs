@@ -2,7 +2,7 @@
 
 use super::Cards;
 use crate::command::files;
-use design::bench::{Bench, Card};
+use design::bench::{Bench, Written};
 use making::tapping::{Choice, TappingDrill};
 use making::{RowText, SettingText};
 use reckoning::Finding;
@@ -49,7 +49,7 @@ fn card(bench: &Bench) -> Value {
     })
 }
 
-fn written(card: &Card) -> Value {
+fn written(card: &Written) -> Value {
     let proposal = &card.proposal;
     json!({
         "bar_length_m": proposal.bar_length.m(),

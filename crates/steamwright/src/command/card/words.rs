@@ -2,7 +2,7 @@
 
 use super::Cards;
 use crate::command::files;
-use design::bench::{Bench, Card};
+use design::bench::{Bench, Written};
 use making::{RowText, SettingText};
 use reckoning::quantity::show;
 use reckoning::{Finding, Verdict};
@@ -59,7 +59,7 @@ fn answer(bench: &Bench) -> String {
     format!("{}: {means}", verdict.words())
 }
 
-fn written(card: &Card) -> String {
+fn written(card: &Written) -> String {
     let proposal = &card.proposal;
     let reads = proposal.card.reads;
     let mut out = folded(

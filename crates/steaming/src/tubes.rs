@@ -118,8 +118,10 @@ impl March {
     }
 }
 
-/// Slices of a march; a test shows that half and twice as many agree within 0.1 % of the heat.
-pub const SLICES: usize = 8;
+/// Slices of a march. The error of a march at the middles of its slices falls with the square of
+/// their number; it is greatest where the gas of a wide tube radiates most and gives up nine tenths
+/// of its excess, and eight slices then miss the heat by 0.16 %, twelve by 0.07 %.
+pub const SLICES: usize = 12;
 
 /// Share of the excess of temperature at the inlet below which radiation is left out: what is
 /// left to give is then a millionth of the heat, and the quotient of two vanishing numbers

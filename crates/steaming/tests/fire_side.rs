@@ -225,12 +225,39 @@ fn a_path_too_short_to_radiate_is_refused() {
     assert_eq!(refused.expect_err("refused").symbol, "p_a");
 }
 
+/// Whether a tube is longer than three bores, as every fire tube is. In a shorter one the mean
+/// Nusselt number of laminar flow at its end is above that of turbulent flow at its beginning.
+fn slender(bank: &Tubes) -> bool {
+    bank.length_m > 3.0 * bank.bore_m
+}
+
+/// In a tube as short as its bore the printed laws themselves give more heat to a weaker flow
+/// between laminar and turbulent: it is no matter of slices.
+#[test]
+fn the_laws_of_a_very_short_tube_fall_through_the_transition() {
+    let gas = FlueGas::new(&COAL_GAS);
+    let bank = tubes(48.0, 0.05, 1.0);
+    let flow_g_s = 3.74 * std::f64::consts::FRAC_PI_4 * 48.0 * 48.0 * 1e-3;
+    for slices in [SLICES, 40 * SLICES] {
+        let heat = |share: f64| {
+            let found = march_in(
+                &bank,
+                &stream(share * flow_g_s, 1486.0, 160.0),
+                &gas,
+                slices,
+            );
+            found.expect("marches").heat_w
+        };
+        assert!(heat(0.8) > heat(1.0), "{slices} slices");
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(64))]
 
     /// Gas leaves between inlet and wall; a longer tube and a weaker flow cool it further; the
-    /// heat is what the gas has lost; every number is a number, in the laminar and the turbulent
-    /// reach.
+    /// heat is what the gas has lost, and that of many slices within 0.1 %; every number is a
+    /// number, in the laminar and the turbulent reach.
     #[test]
     fn identity_of_any_bank(
         bore in 4.0..60.0_f64,
@@ -250,9 +277,13 @@ proptest! {
         let longer = Tubes { length_m: 1.3 * length, ..bank };
         let further = march(&longer, &comes, &gas).expect("marches");
         prop_assert!(further.heat_w >= found.heat_w * (1.0 - 1e-9));
-        let weaker = Stream { gas_kg_s: 0.8 * comes.gas_kg_s, ..comes };
-        let cooler = march(&bank, &weaker, &gas).expect("marches");
-        prop_assert!(cooler.heat_w <= found.heat_w * (1.0 + 1e-9));
+        if slender(&bank) {
+            let weaker = Stream { gas_kg_s: 0.8 * comes.gas_kg_s, ..comes };
+            let cooler = march(&bank, &weaker, &gas).expect("marches");
+            prop_assert!(cooler.heat_w <= found.heat_w * (1.0 + 1e-9));
+        }
+        let fine = march_in(&bank, &comes, &gas, 20 * SLICES).expect("marches");
+        prop_assert!((found.heat_w / fine.heat_w - 1.0).abs() <= 1e-3);
         let lost = comes.gas_kg_s * (gas.enthalpy(comes.inlet_k) - gas.enthalpy(found.outlet.gas_k));
         prop_assert!((found.heat_w - lost).abs() <= 1e-9 * lost);
     }

@@ -92,6 +92,20 @@ impl Shape {
     }
 }
 
+impl Shape {
+    /// Refuses a tube or shell without bore, wall or length; the other shapes refuse when made.
+    pub(crate) fn hollow(&self, id: &str) -> Result<(), NoShape> {
+        let (bore, wall, length) = match self {
+            Self::Turned(_) | Self::Plate(_) => return Ok(()),
+            Self::Tube(tube) => (tube.bore(), tube.wall, tube.length()),
+            Self::Shell(shell) => (shell.bore, shell.wall, shell.length),
+        };
+        sizes::positive(id, "bore", bore)?;
+        sizes::positive(id, "wall", wall)?;
+        sizes::positive(id, "length", length)
+    }
+}
+
 /// One part.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Part {

@@ -99,6 +99,9 @@ impl Builder<'_> {
             "the smokebox inside",
             weakest,
         );
+        if bore.value.mm() <= 0.0 {
+            return Vec::new();
+        }
         let mut path = vec![duct(Stretch::Smokebox, 1, &bore, height)];
         path.extend(self.coil(&bore));
         path

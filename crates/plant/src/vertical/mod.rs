@@ -118,6 +118,10 @@ impl Builder<'_> {
         stock: Option<Stock>,
     ) {
         let id = id.into();
+        if let Err(refused) = shape.hollow(&id) {
+            self.built.refused.push((id, refused));
+            return;
+        }
         let pressure = !["smokebox", "dryer"].contains(&id.as_str()) && !id.starts_with("fitting.");
         let common = self.plan.boiler.metal.get().filter(|_| pressure);
         let metal_name = metal.get().or(common).cloned();

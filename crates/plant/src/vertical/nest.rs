@@ -55,7 +55,11 @@ impl Nest {
         frame: &Frame,
         reading: &mut Reading,
     ) -> Option<Self> {
-        let tube = sizes.tube.as_ref()?;
+        // A tube without a bore is told as a part without a shape.
+        let tube = sizes
+            .tube
+            .as_ref()
+            .filter(|tube| tube.bore.value.mm() > 0.0)?;
         let pattern = pattern(plan, reading)?;
         let hole = hole(plan, tube);
         let limits = limits(plan, frame, (tube.outside.value, hole.value), reading)?;

@@ -246,3 +246,12 @@ fn a_missing_lowest_level_is_unproved_and_a_chosen_size_is_met_on_condition() {
     assert_eq!(cover.verdict, Verdict::MetOnCondition);
     assert_eq!(cover.conditions.len(), 1);
 }
+
+#[test]
+fn a_shell_without_a_bore_has_no_shape() {
+    let solid = changed(&[
+        ("wall = \"2.5 mm\"", "wall = \"25 mm\""),
+        ("outside = \"108 mm\"", "outside = \"40 mm\""),
+    ]);
+    assert!(of(&solid, "plant.shape").any(|f| f.place == "barrel"));
+}

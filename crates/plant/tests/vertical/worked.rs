@@ -314,3 +314,43 @@ proptest! {
         prop_assert!(resolved.plant.water.is_some());
     }
 }
+
+/// A size anywhere within what the file allows, or so.
+fn any_size() -> impl Strategy<Value = String> {
+    (0.3..120.0_f64).prop_map(|mm| format!("{mm:.2} mm"))
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    /// A bad plan is a finding: nothing panics, and no part has less than no metal.
+    #[test]
+    fn whatever_the_sizes_the_plan_is_worked_out(
+        sizes in prop::collection::vec(any_size(), 8),
+    ) {
+        let fields = [
+            "outside = \"108 mm\"",
+            "wall = \"2 mm\"",
+            "height = \"80 mm\"",
+            "bore = \"22 mm\"",
+            "thickness = \"3 mm\"",
+            "inside-radius = \"3 mm\"",
+            "outside = \"10 mm\"",
+            "diameter = \"4 mm\"",
+        ];
+        let mut text = GOOD.to_owned();
+        for (field, size) in fields.iter().zip(&sizes) {
+            let key = field.split('=').next().unwrap();
+            text = text.replacen(field, &format!("{key}= \"{size}\""), 1);
+        }
+        // A size that the file does not allow is refused in reading and counts as missing.
+        let resolved = resolve(&plan::read(&text, "plan.toml").content);
+        for part in &resolved.plant.parts {
+            let volume = part.shape.volume().mm3();
+            prop_assert!(volume.is_finite(), "{}: {volume}", part.id);
+        }
+        if let Some(water) = &resolved.plant.water {
+            prop_assert!(water.water.value.mm3().is_finite());
+        }
+    }
+}

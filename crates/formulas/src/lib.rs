@@ -18,6 +18,7 @@ pub mod gas;
 pub mod heat;
 pub mod reference;
 pub mod register;
+pub mod relief;
 pub mod sources;
 pub mod steam;
 pub mod table;

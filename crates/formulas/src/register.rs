@@ -30,6 +30,13 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::vessel::plate_stayed::CARDS,
     crate::vessel::plate_disc::CARDS,
     crate::vessel::stay::CARDS,
+    crate::vessel::stay_rod::CARDS,
+    crate::vessel::lap::CARDS,
+    crate::vessel::tie::CARDS,
+    crate::vessel::foundation::CARDS,
+    crate::vessel::bush_joint::CARDS,
+    crate::relief::valve::CARDS,
+    crate::relief::demand::CARDS,
 ];
 
 /// Every card in the order of the families.

@@ -18,6 +18,11 @@ pub(super) static SOURCES: &[&Source] = &[
     &STRENGTH_OF_MATERIALS_2,
     &SPECIAL_SERVICE_CRAFT,
     &COPPER_TRADE_WORKING_PRESSURES,
+    &BRAZING_GUIDE,
+    &LAP_TESTS,
+    &ISO_4126_7,
+    &VALVE_SIZES,
+    &ASME_I_TABLE,
 ];
 
 /// Unfired pressure vessels, design.
@@ -172,4 +177,59 @@ pub static COPPER_TRADE_WORKING_PRESSURES: Source = Source {
     publisher: "",
     identifier: "",
     seen: Seen::Read,
+};
+
+/// Joint design with silver brazes.
+pub static BRAZING_GUIDE: Source = Source {
+    key: "brazing-guide",
+    title: "A maker's guide to silver brazing, chapter on joint design",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Tests of brazed laps by many workshops.
+pub static LAP_TESTS: Source = Source {
+    key: "lap-tests",
+    title: "Strength of brazed lap joints: a round robin of ten workshops",
+    edition: "",
+    year: 0,
+    publisher: "AWS, committee C3",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Safety devices, common data.
+pub static ISO_4126_7: Source = Source {
+    key: "iso-4126-7",
+    title: "Safety devices for protection against excessive pressure, Part 7: Common data",
+    edition: "",
+    year: 0,
+    publisher: "ISO",
+    identifier: "ISO 4126-7",
+    seen: Seen::FromMemory,
+};
+
+/// A page of the hobby with rules for the size of safety valves.
+pub static VALVE_SIZES: Source = Source {
+    key: "valve-sizes",
+    title: "Sizes of safety valves for small boilers, a page of the hobby",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// Power boilers, guide to steam by heating surface.
+pub static ASME_I_TABLE: Source = Source {
+    key: "asme-i-a-44",
+    title: "Boiler and Pressure Vessel Code, Section I, table A-44",
+    edition: "",
+    year: 0,
+    publisher: "ASME",
+    identifier: "BPVC.I",
+    seen: Seen::FromMemory,
 };

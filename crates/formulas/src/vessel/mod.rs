@@ -4,8 +4,11 @@
 //! Thicknesses are the least left after tolerance, forming and corrosion; pressures are gauge.
 
 pub mod allow;
+pub mod bush_joint;
 pub mod floor;
+pub mod foundation;
 pub mod furnace;
+pub mod lap;
 pub mod ligament;
 pub mod lower_bound;
 pub mod opening;
@@ -17,6 +20,8 @@ pub mod ring;
 pub mod shell;
 pub mod shell_buckling;
 pub mod stay;
+pub mod stay_rod;
+pub mod tie;
 pub mod viii_external;
 
 use reckoning::Refused;

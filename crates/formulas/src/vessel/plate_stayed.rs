@@ -9,7 +9,15 @@ use reckoning::quantity::{MM, MPA, MPA_GAUGE, ONE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&WALL, &PRESSURE, &OBLONG, &FIELD_PITCH, &LIGAMENT, &PIERCED];
+pub static CARDS: &[&Card] = &[
+    &WALL,
+    &PRESSURE,
+    &OBLONG,
+    &FIELD_PITCH,
+    &LIGAMENT,
+    &PIERCED,
+    &PITCH,
+];
 
 const NO_PLATE: &str = "there must be a plate, a pitch and a stress";
 
@@ -208,5 +216,34 @@ pub static PIERCED: Card = Card {
             ("t", v[0]),
             "there must be a plate",
         )
+    },
+};
+
+/// Greatest pitch of a stayed plate; see [`PITCH`].
+#[must_use]
+pub fn pitch(t_mm: f64, pressure_mpa: f64, s_mpa: f64, c: f64) -> f64 {
+    t_mm * (s_mpa * c / pressure_mpa).sqrt()
+}
+
+/// Greatest pitch of the supports that a plate bears.
+pub static PITCH: Card = Card {
+    id: "plate.stayed-pitch",
+    law: Law::Closed("p = t * sqrt(S * C / P)"),
+    gives: symbol("p", &MM, "greatest pitch that the plate bears"),
+    takes: &[
+        symbol("t", &MM, "plate"),
+        symbol("P", &MPA_GAUGE, "design pressure, gauge"),
+        symbol("S", &MPA, "allowable stress at design temperature"),
+        symbol("C", &ONE, "constant for the kind of stay"),
+    ],
+    limits: &[Limit::within("C", 2.1, 3.2)],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &ASME_VIII_1,
+        place: "UG-47(a)(1), solved for the pitch",
+    },
+    eval: |v| {
+        let p = pitch(v[0], v[1], v[2], v[3]);
+        positive(p, PITCH.id, ("P", v[1]), NO_PLATE)
     },
 };

@@ -44,6 +44,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         shells: vec![barrel(plan)],
         plates: geometry.map_or_else(Vec::new, |g| plates(plan, g)),
         flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
+        ..Boiler::default()
     }
 }
 
@@ -298,6 +299,7 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
     let nest = Nest {
         layout: geometry.layout,
         field: geometry.field.clone(),
+        count: None,
         pitch: tubes.pitch.likely(),
         outside: dimension(&tubes.outside),
         wall: dimension(&tubes.wall),
@@ -323,6 +325,7 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
         metal: metal(&plate.metal, plan),
         thickness: dimension(&plate.thickness),
         nest: nest.clone(),
+        flange: None,
         openings: bushes_on(plan, seat),
         margin: margin.clone(),
         metal_temperature: metal_temperature(plan, fire_at(seat)),

@@ -24,8 +24,9 @@ pub use external::{Allowed, External, Governs, Held, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening,
-    Place, Removed, Seam, Service, Shell, Stock, StockSize, TubePlate,
+    Boiler, Bush, Diameter, Dimension, Exposure, Field, Firehole, Flange, Flue, Frame, Joint,
+    Layout, Metal, Nest, Opening, Place, Points, Removed, Ring, Seam, Service, Shell, Stay,
+    StayRun, Stock, StockSize, TubePlate,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;

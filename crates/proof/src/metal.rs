@@ -4,11 +4,17 @@ use crate::input::Metal;
 use crate::sum::Stop;
 use formulas::sources::{COMMON_PRACTICE, COPPER_TUBE_HANDBOOK, EN_13445_3};
 use reckoning::known::Given;
-use reckoning::quantity::{ONE, Quantity, Ratio, Stress, Temperature};
+use reckoning::quantity::{Expansion, KELVIN_RISE, ONE, Quantity, Ratio, Stress, Temperature};
 use reckoning::{Assumption, Cite, Known, Origin};
 
 /// Every assumption of this crate.
-pub static ASSUMPTIONS: &[&Assumption] = &[&WALL_TOLERANCE, &SIZE_TOLERANCE, &OVALITY];
+pub static ASSUMPTIONS: &[&Assumption] = &[
+    &WALL_TOLERANCE,
+    &SIZE_TOLERANCE,
+    &OVALITY,
+    &TUBE_GROWTH_RISE,
+    &FIREBOX_GROWTH_RISE,
+];
 
 /// How much thinner than drawn a wall may be whose tolerance nobody stated.
 pub(crate) static WALL_TOLERANCE: Assumption = Assumption {
@@ -92,6 +98,18 @@ pub(crate) fn proof_cold(metal: Metal) -> Result<Known<Stress>, Stop> {
             "the lowest that was seen; the sheet standards set no least value",
             Origin::Read,
         )),
+        Metal::Gunmetal => Ok(chosen(
+            Stress::from_mpa(90.0),
+            "0.2 % proof stress of cast gunmetal, 90 to 110 MPa",
+            "the lowest, of sand castings",
+            Origin::FromMemory,
+        )),
+        Metal::PhosphorBronze => Ok(chosen(
+            Stress::from_mpa(140.0),
+            "0.2 % proof stress of phosphor bronze rod by its state",
+            "as brazing leaves it, soft",
+            Origin::FromMemory,
+        )),
         _ => Err(no_strength(
             "proof stress",
             metal,
@@ -142,6 +160,76 @@ pub(crate) fn modulus(metal: Metal) -> Result<Known<Stress>, Stop> {
         )),
         _ => Err(no_strength("modulus", metal, Temperature::from_c(180.0))),
     }
+}
+
+/// Expansion of copper.
+pub(crate) fn expansion(metal: Metal) -> Result<Known<Expansion>, Stop> {
+    match metal {
+        Metal::Copper => Ok(chosen(
+            Expansion::from_per_k(17e-6),
+            "handbook values of copper, 16.5e-6 to 17.7e-6 for one kelvin",
+            "the middle",
+            Origin::FromMemory,
+        )),
+        _ => Err(no_strength("expansion", metal, Temperature::from_c(100.0))),
+    }
+}
+
+/// How far the tubes may be hotter or colder than the shell.
+pub(crate) static TUBE_GROWTH_RISE: Assumption = Assumption {
+    id: "proof.tube-growth",
+    meaning: "difference of the tubes and the shell",
+    unit: &KELVIN_RISE,
+    value: 8.0,
+    low: 0.0,
+    high: 15.0,
+    variable: "proof.tube-growth",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "tubes under water follow it within a few kelvin, their dry tops do not",
+    },
+};
+
+/// How far the firebox may be hotter than the shell.
+pub(crate) static FIREBOX_GROWTH_RISE: Assumption = Assumption {
+    id: "proof.firebox-growth",
+    meaning: "firebox over shell",
+    unit: &KELVIN_RISE,
+    value: 10.0,
+    low: 0.0,
+    high: 20.0,
+    variable: "proof.firebox-growth",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "raising of steam, the leg still cold",
+    },
+};
+
+/// Tensile strength of annealed copper.
+pub(crate) fn tensile(metal: Metal) -> Result<Known<Stress>, Stop> {
+    match metal {
+        Metal::Copper => Ok(chosen(
+            Stress::from_mpa(215.0),
+            "tensile strengths of annealed copper, 200 to 230 MPa",
+            "the usual; the lap asked by three walls is longer",
+            Origin::FromMemory,
+        )),
+        _ => Err(no_strength(
+            "tensile strength",
+            metal,
+            Temperature::from_c(20.0),
+        )),
+    }
+}
+
+/// Shear strength of a silver braze, its lower bound.
+pub(crate) fn braze_strength() -> Known<Stress> {
+    chosen(
+        Stress::from_mpa(100.0),
+        "100 to 172 MPa, the shear strengths printed for silver brazes",
+        "the lower",
+        Origin::CommonPractice,
+    )
 }
 
 /// Ratio of lateral to axial strain.

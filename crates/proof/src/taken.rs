@@ -8,7 +8,7 @@ use formulas::vessel::ring;
 use reckoning::assumption::Worse;
 use reckoning::known::Given;
 use reckoning::quantity::show::figures;
-use reckoning::quantity::{Gauge, Length, MM, ONE, Ratio};
+use reckoning::quantity::{Gauge, Length, MM, ONE, Ratio, TemperatureRise};
 use reckoning::size::Bad;
 use reckoning::{Assumption, Card, Known, Ref};
 
@@ -102,6 +102,14 @@ pub(crate) fn file_size(
 pub(crate) fn worse(assumption: &'static Assumption, worse: Worse) -> Known<Ratio> {
     Known {
         value: Ratio::from_number(assumption.worse_end(worse)),
+        given: Given::Assumed { assumption },
+    }
+}
+
+/// A rise of temperature that is assumed, at its greatest.
+pub(crate) fn worse_rise(assumption: &'static Assumption) -> Known<TemperatureRise> {
+    Known {
+        value: TemperatureRise::from_k(assumption.worse_end(Worse::WhenHigh)),
         given: Given::Assumed { assumption },
     }
 }

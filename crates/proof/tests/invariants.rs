@@ -39,11 +39,11 @@ fn margin(f: &Finding) -> Option<f64> {
     }
 }
 
-fn never_lower(worse: &Proof, better: &Proof, apart_from: &str) -> Result<(), TestCaseError> {
+fn never_lower(worse: &Proof, better: &Proof, apart_from: &[&str]) -> Result<(), TestCaseError> {
     for (w, b) in pairs(worse, better) {
         if let (Some(low), Some(high)) = (margin(w), margin(b)) {
             prop_assert!(
-                high >= low * (1.0 - 1e-9) || w.rule.id == apart_from,
+                high >= low * (1.0 - 1e-9) || apart_from.contains(&w.rule.id),
                 "{} at {}: {low} fell to {high}: {} / {}",
                 w.rule.id,
                 w.place,
@@ -69,10 +69,19 @@ fn walled(shell: f64, firebox: f64, tube: f64, plate: f64, outside: bool) -> Boi
     boiler
 }
 
+/// What a thicker wall may make worse, for it is no primary stress: the room between tubes and the
+/// straight of a flange, which it fills, and the load from unequal growth, which it stiffens.
+const NO_STRENGTH: &[&str] = &[
+    "ours.plate-ligament",
+    "ours.joint-lap",
+    "ours.joint-shear",
+    "ours.tube-growth",
+    "ours.crown-chain",
+];
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 48, ..ProptestConfig::default() })]
 
-    /// The plate between tubes is no strength: a thicker plate asks more room for its filler.
     #[test]
     fn more_wall_never_lowers_a_margin(
         walls in prop::array::uniform4(0.7_f64..4.0),
@@ -85,7 +94,7 @@ proptest! {
         let c = 0.4 + 0.2 * c;
         let thin = proof_at(&walled(a, b, c, d, outside), mpa);
         let thick = proof_at(&walled(a + e, b + f, c + 0.2 * g, d + h, outside), mpa);
-        never_lower(&thin, &thick, "ours.plate-ligament")?;
+        never_lower(&thin, &thick, NO_STRENGTH)?;
     }
 
     #[test]
@@ -96,7 +105,7 @@ proptest! {
     ) {
         let [a, b, c, d] = walls;
         let boiler = walled(a, b, 0.4 + 0.2 * c, d, false);
-        never_lower(&proof_at(&boiler, mpa), &proof_at(&boiler, mpa * less), "")?;
+        never_lower(&proof_at(&boiler, mpa), &proof_at(&boiler, mpa * less), &[])?;
     }
 
     #[test]
@@ -114,7 +123,7 @@ proptest! {
         };
         let wide = made_with(pitch, oval);
         let close = made_with(pitch - closer.min(pitch - 13.0), oval * rounder);
-        never_lower(&wide, &close, "ours.plate-ligament")?;
+        never_lower(&wide, &close, &["ours.plate-ligament"])?;
     }
 
     #[test]
@@ -215,6 +224,11 @@ fn without_a_pressure_nothing_but_the_metal_is_met() {
             "ours.shell-floor",
             "ours.plate-ligament",
             "ours.shell-ligament",
+            "ours.joint-lap",
+            "ours.joint-peel",
+            "ours.bush-torque",
+            "ours.stay-metal",
+            "ours.stay-strain",
         ];
         let unproved = f.verdict == Verdict::Unproved;
         assert!(unproved || needs_none.contains(&f.rule.id), "{}", f.rule.id);

@@ -2,9 +2,11 @@
 //!
 //! A size that is not known yet is `None` and leaves its checks unproved.
 
+mod form;
 mod part;
 mod stock;
 
+pub use form::{Firehole, Flange, Frame, Points, Ring, Stay, StayRun};
 pub use part::{
     Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
     Seam, Shell, TubePlate,

@@ -1,8 +1,8 @@
 //! The kinds of pressure part.
 
-use super::Dimension;
+use super::{Dimension, Flange, Frame, Stay};
 use reckoning::Known;
-use reckoning::quantity::{Angle, Length, Temperature};
+use reckoning::quantity::{Angle, Length, Ratio, Temperature};
 
 /// Metals of pressure parts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -15,6 +15,8 @@ pub enum Metal {
     Gunmetal,
     /// Any brass: refused for wetted brazed parts.
     Brass,
+    /// Any steel: refused beside copper in water.
+    Steel,
     /// A metal for which no strength is known here, or none was named.
     Unlisted,
 }
@@ -28,6 +30,7 @@ impl Metal {
             "CW451K" | "CW452K" => Self::PhosphorBronze,
             "CC491K" | "C83600" => Self::Gunmetal,
             "CW614N" | "CW617N" | "CW508L" | "CW712R" => Self::Brass,
+            "P235GH" | "P265GH" | "S235JR" | "S275JR" | "1.4301" | "1.4404" => Self::Steel,
             _ => Self::Unlisted,
         }
     }
@@ -40,6 +43,7 @@ impl Metal {
             Self::PhosphorBronze => "phosphor bronze",
             Self::Gunmetal => "gunmetal",
             Self::Brass => "brass",
+            Self::Steel => "steel",
             Self::Unlisted => "a metal that is not listed",
         }
     }
@@ -197,6 +201,8 @@ pub struct Nest {
     pub layout: Layout,
     /// Whether places are left out.
     pub field: Field,
+    /// How many there are.
+    pub count: Option<Known<Ratio>>,
     /// Pitch.
     pub pitch: Option<Known<Length>>,
     /// Outside diameter of the tubes, and of their holes.
@@ -218,6 +224,8 @@ pub struct TubePlate {
     pub thickness: Option<Dimension>,
     /// Its tubes.
     pub nest: Nest,
+    /// Its flange, where it has one.
+    pub flange: Option<Flange>,
     /// Openings in it that are not tubes.
     pub openings: Vec<Opening>,
     /// Widest strip of bare plate from an outer tube to the wall or the root of the flange.
@@ -235,4 +243,8 @@ pub struct Boiler {
     pub plates: Vec<TubePlate>,
     /// Fireboxes, flues and fire tubes.
     pub flues: Vec<Flue>,
+    /// The frame of a wet firebox, where the boiler has one.
+    pub frame: Option<Frame>,
+    /// Stays.
+    pub stays: Vec<Stay>,
 }

@@ -8,7 +8,7 @@ use crate::metal::{chosen, modulus};
 use crate::opening::{Round, Side, replace};
 use crate::remedy::next_stock;
 use crate::rules::{
-    CODE_ELSEWHERE, CODE_EXTERNAL, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED,
+    CODE_ELSEWHERE, CODE_EXTERNAL, CODE_NOT_WORKED, CODE_OPENING_AREA, CODE_SHELL_WALL, CODE_STAYED,
 };
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
@@ -45,11 +45,28 @@ pub static ASME_VIII: RuleSet = RuleSet {
          of Division 2 stands in its place.",
         "Openings: calculated whatever their size; the exemption of UG-36(c)(3) is not used.",
     ],
-    whole: |_: &Boiler, _: &Asked<'_>| Vec::new(),
+    whole: not_worked,
     shell: shell_checks,
     plate: plate_checks,
     flue: flue_checks,
 };
+
+/// Flanges, frames and stays, that this set is not worked for: said, and not passed over.
+fn not_worked(boiler: &Boiler, _: &Asked<'_>) -> Vec<Finding> {
+    let flanged = boiler.plates.iter().filter(|p| p.flange.is_some());
+    let mut parts: Vec<(&str, &'static str)> = flanged.map(|p| (&*p.id, "a flange")).collect();
+    if let Some(frame) = &boiler.frame {
+        parts.push((&frame.ring.id, "a foundation ring"));
+        parts.push((&frame.crown, "the way of a crown's load to the shell"));
+    }
+    parts.extend(boiler.stays.iter().map(|s| (&*s.id, "a brazed stay")));
+    let told = |(part, what)| {
+        check(ASME_VIII.head(&CODE_NOT_WORKED, part), move |_| {
+            Err(Stop::NotWorked { what })
+        })
+    };
+    parts.into_iter().map(told).collect()
+}
 
 /// A shell as this set takes it.
 struct Taken<'a> {

@@ -6,11 +6,11 @@
 )]
 
 use proof::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Field, Flue, Joint, Layout, Metal, Nest, OURS,
-    Opening, Place, Proof, Removed, RuleSet, Seam, Service, Shell, Stock, StockSize, TubePlate,
-    prove,
+    Boiler, Bush, Diameter, Dimension, Exposure, Field, Firehole, Flange, Flue, Frame, Joint,
+    Layout, Metal, Nest, OURS, Opening, Place, Points, Proof, Removed, Ring, RuleSet, Seam,
+    Service, Shell, Stay, StayRun, Stock, StockSize, TubePlate, prove,
 };
-use reckoning::quantity::{Angle, Gauge, Length, Temperature};
+use reckoning::quantity::{Angle, Area, Gauge, Length, Ratio, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
 
 pub fn mm(x: f64) -> Length {
@@ -133,11 +133,13 @@ pub fn plate() -> TubePlate {
         nest: Nest {
             layout: Layout::Triangle,
             field: Field::Even,
+            count: count(12.0),
             pitch: Some(length("nest.pitch", 16.0)),
             outside: Some(exact("tube.outside", 10.0)),
             wall: Some(exact("tube.wall", 0.9)),
             joint: Joint::SeenBothSides,
         },
+        flange: Some(flange("barrel")),
         openings: vec![Opening {
             id: "bush.gauge".into(),
             hole: Some(exact("bush.gauge.hole", 12.0)),
@@ -145,6 +147,74 @@ pub fn plate() -> TubePlate {
             place: None,
         }],
         margin: Some(length("plate.margin", 15.0)),
+        metal_temperature: celsius(165.0),
+    }
+}
+
+pub fn count(n: f64) -> Option<Known<Ratio>> {
+    Some(Known::from_plan(
+        Ratio::from_number(n),
+        "tubes.count",
+        format!("{n}"),
+    ))
+}
+
+pub fn flange(closes: &str) -> Flange {
+    Flange {
+        closes: closes.to_owned(),
+        height: Some(exact("flange.height", 17.0)),
+        inside_radius: Some(exact("flange.radius", 5.0)),
+        points: Some(Points::TowardsWater),
+        joint: Joint::SeenBothSides,
+    }
+}
+
+/// The crown of the firebox.
+pub fn crown() -> TubePlate {
+    let mut crown = plate();
+    crown.id = "plate.lower".into();
+    crown.flange = Some(flange("firebox"));
+    crown.openings.clear();
+    crown
+}
+
+pub fn frame() -> Frame {
+    Frame {
+        shell: "barrel".into(),
+        firebox: "firebox".into(),
+        crown: "plate.lower".into(),
+        upper: "plate.upper".into(),
+        ring: Ring {
+            id: "foundation-ring".into(),
+            metal: Metal::Copper,
+            depth: Some(exact("ring.depth", 8.0)),
+            joint: Joint::SeenBothSides,
+            metal_temperature: celsius(165.0),
+        },
+        firehole: Some(Firehole {
+            id: "firehole".into(),
+            joint: Joint::SeenBothSides,
+        }),
+    }
+}
+
+/// A stay across the leg: 20 mm square, 4 mm thick, 12.5 mm long.
+pub fn stay() -> Stay {
+    Stay {
+        id: "stay.one".into(),
+        metal: Metal::Copper,
+        run: StayRun::AcrossLeg,
+        diameter: Some(exact("stay.diameter", 4.0)),
+        bore: None,
+        field: Some(Known::from_plan(
+            Area::from_mm2(400.0),
+            "stay.field",
+            "20 mm square",
+        )),
+        plate: Some(exact("firebox.wall", 2.5)),
+        joint: Joint::SeenBothSides,
+        length: Some(length("leg", 12.5)),
+        height: Some(length("stay.height", 40.0)),
         metal_temperature: celsius(165.0),
     }
 }
@@ -185,8 +255,10 @@ pub fn tubes() -> Flue {
 pub fn boiler() -> Boiler {
     Boiler {
         shells: vec![barrel()],
-        plates: vec![plate()],
+        plates: vec![plate(), crown()],
         flues: vec![firebox(), tubes()],
+        frame: Some(frame()),
+        stays: vec![stay()],
     }
 }
 

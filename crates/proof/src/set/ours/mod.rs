@@ -1,12 +1,19 @@
 //! Our own set: the published rule that fits small brazed copper best for each part, with each
 //! departure said.
 
+mod braze;
 mod bush;
+mod bush_joint;
+mod chain;
+mod firehole;
+mod flange;
 mod flue;
 mod flue_opening;
+mod foundation;
 mod ligament;
 mod plate;
 mod shell;
+mod stay;
 mod tube;
 mod whole;
 

@@ -3,7 +3,7 @@
 use super::shell::file_test_factor;
 use super::whole::{temperature, wetted};
 use super::{OURS, TEST_FACTOR, tube};
-use crate::input::{Field, Layout, Opening, TubePlate};
+use crate::input::{Field, Layout, Metal, Opening, TubePlate};
 use crate::metal::{chosen, lateral, proof_cold};
 use crate::remedy::next_stock;
 use crate::rules::{PLATE_BETWEEN, PLATE_LIGAMENT, PLATE_MARGIN, PLATE_OPENING, PLATE_STAYED};
@@ -130,12 +130,12 @@ fn stayed(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
 }
 
 /// Files the bending stress that a plate may bear at work.
-fn file_bending(sum: &mut Sum, plate: &TubePlate, taken: &Taken) -> Result<Ref, Stop> {
-    let cold = proof_cold(plate.metal)?;
-    let allowed = allow::bending(sum.value(taken.f), cold.value.mpa(), TEST_FACTOR);
+pub(super) fn file_bending(sum: &mut Sum, metal: Metal, f: Ref) -> Result<Ref, Stop> {
+    let cold = proof_cold(metal)?;
+    let allowed = allow::bending(sum.value(f), cold.value.mpa(), TEST_FACTOR);
     let cold = sum.know("R_c", "0.2 % proof stress, cold", &MPA, &cold);
     let k = file_test_factor(sum);
-    sum.settled(&allow::BENDING, &[taken.f, cold, k], allowed)
+    sum.settled(&allow::BENDING, &[f, cold, k], allowed)
 }
 
 /// Closes a check of bending, which falls with the square of the thickness.
@@ -163,7 +163,7 @@ fn margin(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
         let strip = [taken.served.p, m, taken.t];
         let sigma = sum.card(&plate_disc::STRIP_SUPPORTED, &strip)?;
         sum.card(&plate_disc::STRIP_CLAMPED, &strip)?;
-        let allowed = file_bending(sum, plate, &taken)?;
+        let allowed = file_bending(sum, plate.metal, taken.f)?;
         Ok(bent(sum, plate, asked, &taken, (sigma, allowed)))
     })
 }
@@ -177,7 +177,7 @@ fn pierced(plate: &TubePlate, opening: &Opening, asked: &Asked<'_>) -> Finding {
         let by_pitch = sum.card(&plate_stayed::WALL, &[pitch, taken.served.p, taken.f, c])?;
         let m = need("the margin to the wall", &plate.id, plate.margin.as_ref())?;
         let m = sum.know("m", "widest strip from tube to wall", &MM, m);
-        let allowed = file_bending(sum, plate, &taken)?;
+        let allowed = file_bending(sum, plate.metal, taken.f)?;
         let by_strip = sum.card(&plate_disc::STRIP_WALL, &[taken.served.p, m, allowed])?;
         let whole = sum.w.chosen(Choice {
             symbol: "t",
@@ -223,7 +223,7 @@ fn between(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
         let sigma = sum.card(&plate_disc::SUPPORTED, &disc)?;
         sum.card(&plate_disc::CLAMPED_CENTRE, &disc)?;
         sum.card(&plate_disc::CLAMPED_EDGE, &[taken.served.p, a, taken.t])?;
-        let allowed = file_bending(sum, plate, &taken)?;
+        let allowed = file_bending(sum, plate.metal, taken.f)?;
         Ok(bent(sum, plate, asked, &taken, (sigma, allowed)))
     })
 }

@@ -1,6 +1,6 @@
 //! Checks of the boiler as a whole, and of the metal of each part.
 
-use super::OURS;
+use super::{OURS, bush_joint, chain, firehole, flange, foundation, stay};
 use crate::input::{Boiler, Metal, Opening};
 use crate::rules::{METAL_TEMPERATURE, STEAM_RATING, WETTED_METAL};
 use crate::set::Asked;
@@ -12,9 +12,40 @@ use reckoning::{Finding, Known};
 /// Rating of brazed copper in saturated steam, bar gauge (120 psi).
 const STEAM_RATING_BAR: f64 = 8.3;
 
+/// The boiler as a whole: its steam, its flanges, its frame, its bushes and stays.
+pub(super) fn checks(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    let mut found = vec![steam_rating(asked)];
+    for plate in &boiler.plates {
+        found.extend(flange::checks(boiler, plate, asked));
+    }
+    if let Some(frame) = &boiler.frame {
+        found.push(chain::crown(boiler, frame, asked));
+        found.push(chain::growth(boiler, frame, asked));
+        found.extend(foundation::checks(boiler, frame, asked));
+        let firehole = frame.firehole.as_ref();
+        found.extend(firehole.map(|hole| firehole::joint(boiler, frame, hole, asked)));
+    }
+    for shell in &boiler.shells {
+        let host = (shell.id.as_str(), shell.wall.as_ref());
+        for opening in &shell.openings {
+            found.extend(bush_joint::checks(host, opening, asked));
+        }
+    }
+    for plate in &boiler.plates {
+        let host = (plate.id.as_str(), plate.thickness.as_ref());
+        for opening in &plate.openings {
+            found.extend(bush_joint::checks(host, opening, asked));
+        }
+    }
+    for stay in &boiler.stays {
+        found.extend(stay::checks(stay, asked));
+    }
+    found
+}
+
 /// Brazed joints in steam.
-pub(super) fn checks(_: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
-    vec![check(OURS.head(&STEAM_RATING, "boiler"), |sum| {
+fn steam_rating(asked: &Asked<'_>) -> Finding {
+    check(OURS.head(&STEAM_RATING, "boiler"), |sum| {
         let p = need(
             "the working pressure",
             "the boiler",
@@ -30,7 +61,7 @@ pub(super) fn checks(_: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
         });
         let remedy = format!("a working pressure of {STEAM_RATING_BAR} bar or less");
         Ok(Outcome::plain(Answer::Holds, says, remedy).strained_if(above))
-    })]
+    })
 }
 
 /// Metal no hotter than the tables reach.
@@ -57,7 +88,7 @@ pub(super) fn wetted(opening: &Opening) -> Option<Finding> {
     Some(check(OURS.head(&WETTED_METAL, &opening.id), |_| {
         let answer = match bush.metal {
             Metal::Copper | Metal::PhosphorBronze | Metal::Gunmetal => Answer::Holds,
-            Metal::Brass => Answer::Fails,
+            Metal::Brass | Metal::Steel => Answer::Fails,
             Metal::Unlisted => {
                 return Err(Stop::Missing {
                     what: "a listed metal",

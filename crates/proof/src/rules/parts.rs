@@ -1,42 +1,11 @@
-//! Every rule that this crate applies.
+//! Rules of our set for shells, openings, flues and tube plates.
 
+use super::cite;
 use formulas::sources::{
     ASME_VIII_1, ASME_VIII_2, COMMON_PRACTICE, COPPER_TUBE_HANDBOOK, DERIVED, EN_13445_3,
     SPECIAL_SERVICE_CRAFT,
 };
-use reckoning::{Cite, Rule, Source};
-
-const fn cite(source: &'static Source, place: &'static str) -> Cite {
-    Cite { source, place }
-}
-
-/// Every rule, by set.
-pub static RULES: &[&Rule] = &[
-    &STEAM_RATING,
-    &METAL_TEMPERATURE,
-    &WETTED_METAL,
-    &SHELL_WALL,
-    &SHELL_TEST,
-    &SHELL_FLOOR,
-    &SHELL_LIGAMENT,
-    &OPENING_AREA,
-    &OPENING_PRESSURE_AREA,
-    &OPENING_BRAZE,
-    &FLUE_PRESSURE,
-    &FLUE_OPENING,
-    &PLATE_STAYED,
-    &PLATE_MARGIN,
-    &PLATE_BETWEEN,
-    &PLATE_LIGAMENT,
-    &PLATE_OPENING,
-    &TUBE_PULL,
-    &TUBE_BRAZE,
-    &CODE_SHELL_WALL,
-    &CODE_OPENING_AREA,
-    &CODE_EXTERNAL,
-    &CODE_STAYED,
-    &CODE_ELSEWHERE,
-];
+use reckoning::Rule;
 
 /// Brazed joints in steam.
 pub(crate) static STEAM_RATING: Rule = Rule {
@@ -63,7 +32,8 @@ pub(crate) static METAL_TEMPERATURE: Rule = Rule {
 /// No brass in a wetted brazed joint.
 pub(crate) static WETTED_METAL: Rule = Rule {
     id: "ours.wetted-metal",
-    sentence: "A bush that is brazed in and wetted is not of brass, which loses its zinc.",
+    sentence: "A bush that is brazed in and wetted is not of brass, which loses its zinc, nor of steel, which \
+               rusts beside copper.",
     remedy: "phosphor bronze or gunmetal",
     cite: cite(&COMMON_PRACTICE, "dezincified boiler bushes"),
 };
@@ -198,44 +168,4 @@ pub(crate) static TUBE_BRAZE: Rule = Rule {
     sentence: "The braze of a tube bears its pull in shear over the plate's thickness.",
     remedy: "a joint that shows filler on both sides, or a thicker plate",
     cite: cite(&COMMON_PRACTICE, "an eighth of printed shear strengths"),
-};
-
-/// Wall of a shell by the code.
-pub(crate) static CODE_SHELL_WALL: Rule = Rule {
-    id: "asme-viii.shell-wall",
-    sentence: "The wall of a shell is at least what hoop and axial stress ask.",
-    remedy: "a thicker wall",
-    cite: cite(&ASME_VIII_1, "UG-27"),
-};
-
-/// Area replacement by the code.
-pub(crate) static CODE_OPENING_AREA: Rule = Rule {
-    id: "asme-viii.opening-area",
-    sentence: "The metal that an opening takes away is there beside it.",
-    remedy: "a thicker bush",
-    cite: cite(&ASME_VIII_1, "UG-37"),
-};
-
-/// External pressure by the code.
-pub(crate) static CODE_EXTERNAL: Rule = Rule {
-    id: "asme-viii.external",
-    sentence: "A tube with pressure outside bears it by the closed form of Division 2.",
-    remedy: "a thicker wall",
-    cite: cite(&ASME_VIII_2, "4.4.5"),
-};
-
-/// Stayed plates by the code.
-pub(crate) static CODE_STAYED: Rule = Rule {
-    id: "asme-viii.plate-stayed",
-    sentence: "A stayed plate is thick enough for the greatest pitch.",
-    remedy: "a thicker plate, or a smaller pitch",
-    cite: cite(&ASME_VIII_1, "UG-47"),
-};
-
-/// Openings that the code is not worked for.
-pub(crate) static CODE_ELSEWHERE: Rule = Rule {
-    id: "asme-viii.opening-elsewhere",
-    sentence: "Openings in stayed plates and in tubes with pressure outside are not left unjudged.",
-    remedy: "judge the opening by another rule set",
-    cite: cite(&ASME_VIII_1, "UG-37(d), UG-39"),
 };

@@ -74,6 +74,15 @@ pub(crate) fn foremost(question: Question, judged: &[Judged]) -> Option<&Finding
     })
 }
 
+/// Whether a place lies in a part: the part itself, or something named under it.
+#[must_use]
+pub fn lies_in(place: &str, part: &str) -> bool {
+    place == part
+        || place
+            .strip_prefix(part)
+            .is_some_and(|rest| rest.starts_with('.'))
+}
+
 /// An answer that this version does not give.
 pub(crate) fn not_asked(question: Question) -> Answer {
     Answer {

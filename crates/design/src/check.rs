@@ -6,7 +6,9 @@ use proof::Proof;
 use reckoning::Finding;
 
 use crate::answer::{Judged, Standing, not_asked, sort};
+use crate::bench::{Bench, bench};
 use crate::geometry;
+use crate::making_answer;
 use crate::parts_answer;
 use crate::proof_door::{self, PlateGeometry};
 use crate::question::{Answer, Question};
@@ -47,6 +49,8 @@ pub struct Checked {
     pub proof: Proof,
     /// The plant in parts.
     pub resolved: Resolved,
+    /// The turned parts at the bench.
+    pub benches: Vec<Bench>,
 }
 
 /// Checks a plan. It gives as much as the plan allows; nothing here fails.
@@ -77,13 +81,15 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
             .cloned()
             .map(|f| under(Question::Proof, Standing::Beside, f)),
     );
+    let benches = bench(plan, workshop);
+    judged.extend(making_answer::judged(&benches));
     sort(&mut judged);
     let answers = vec![
         sentence::duty(&steaming, plan.duty.run.value(), &judged),
         sentence::fire(&steaming, &judged),
         sentence::proof(&proof, plan.boiler.design_pressure.value(), &judged),
         parts_answer::answer(&resolved, &judged),
-        not_asked(Question::Making),
+        making_answer::answer(&benches, &judged),
         not_asked(Question::Heats),
         not_asked(Question::Job),
         not_asked(Question::Trials),
@@ -100,6 +106,7 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
         steaming,
         proof,
         resolved,
+        benches,
     }
 }
 

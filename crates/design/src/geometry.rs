@@ -16,7 +16,8 @@ pub(crate) fn of_fire(plan: &plan::Plan, plant: &Plant) -> Option<Geometry> {
     let outside = smokebox.outside.likely()?.value;
     let wall = smokebox.wall.likely()?.value;
     Some(Geometry {
-        tubes: f64::from(nest.count.value),
+        // As many as can stand: more asked for is a finding of its own.
+        tubes: nest.tubes.len() as f64,
         tube_length_m: nest.length.as_ref()?.value.si(),
         firebox_m2: plant.surfaces.firebox()?.value.si(),
         water_surface_m2: plant.water.as_ref()?.surface.value.si(),

@@ -6,13 +6,14 @@ pub mod bench;
 mod check;
 pub mod fire;
 mod geometry;
+mod making_answer;
 mod parts_answer;
 pub mod proof_door;
 mod question;
 mod sentence;
 mod steam_answer;
 
-pub use answer::{Judged, Standing, worst_first};
+pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
 pub use check::{Checked, PartTold, check};
 pub use question::{Answer, Question};

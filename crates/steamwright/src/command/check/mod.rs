@@ -84,20 +84,12 @@ fn answer(inputs: &Inputs, wanted: &Wanted<'_>) -> Result<Answer, Failure> {
     })
 }
 
-/// Whether a place lies in a part: the part itself, or something named under it.
-pub(crate) fn belongs(place: &str, part: &str) -> bool {
-    place == part
-        || place
-            .strip_prefix(part)
-            .is_some_and(|rest| rest.starts_with('.'))
-}
-
 fn known_part(checked: &design::Checked, part: &str) -> Result<(), Failure> {
     let mut names: Vec<&str> = checked.parts.iter().map(|p| p.id.as_str()).collect();
     names.extend(checked.judged.iter().map(|j| j.finding.place.as_str()));
     names.sort_unstable();
     names.dedup();
-    if names.iter().any(|name| belongs(name, part)) {
+    if names.iter().any(|name| design::lies_in(name, part)) {
         return Ok(());
     }
     Err(Failure {

@@ -90,7 +90,7 @@ fn tell_findings(out: &mut Page, checked: &Checked, wanted: &Wanted<'_>) {
 }
 
 fn tell_part(out: &mut Page, checked: &Checked, part: &str, wanted: &Wanted<'_>) {
-    let of_part = |j: &&Judged| super::belongs(&j.finding.place, part);
+    let of_part = |j: &&Judged| design::lies_in(&j.finding.place, part);
     if let Some(told) = checked.parts.iter().find(|p| p.id == part) {
         out.line(&format!("{}: {}", told.id, told.says));
         out.blank();
@@ -167,24 +167,23 @@ fn tell_working(out: &mut Page, working: &Working) {
     }
 }
 
+/// What is to be measured, each thing once with the places that wait for it.
 fn tell_conditions(out: &mut Page, checked: &Checked) {
-    let mut said: Vec<String> = Vec::new();
-    for judged in checked
-        .judged
-        .iter()
-        .filter(|j| j.standing == Standing::Leads)
-    {
-        for condition in &judged.finding.conditions {
-            let line = format!("{}: {}", judged.finding.place, condition.says);
-            if !said.contains(&line) {
-                said.push(line);
+    let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
+    let leading = |j: &&Judged| j.standing == Standing::Leads;
+    for finding in checked.judged.iter().filter(leading).map(|j| &j.finding) {
+        for condition in &finding.conditions {
+            match said.iter_mut().find(|(says, _)| *says == condition.says) {
+                Some((_, places)) if places.contains(&finding.place.as_str()) => {}
+                Some((_, places)) => places.push(&finding.place),
+                None => said.push((&condition.says, vec![&finding.place])),
             }
         }
     }
     if !said.is_empty() {
         out.line("To be measured, for what is met on condition");
-        for line in said {
-            out.paragraph("  ", &line);
+        for (says, places) in said {
+            out.paragraph("  - ", &format!("{says} (for {})", places.join(", ")));
         }
         out.blank();
     }

@@ -85,9 +85,9 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
     judged.extend(making_answer::judged(&benches));
     sort(&mut judged);
     let answers = vec![
-        sentence::duty(&steaming, plan.duty.run.value(), &judged),
+        sentence::duty(plan, &steaming, &judged),
         sentence::fire(&steaming, &judged),
-        sentence::proof(&proof, plan.boiler.design_pressure.value(), &judged),
+        sentence::proof(plan, &proof, &judged),
         parts_answer::answer(&resolved, &judged),
         making_answer::answer(&benches, &judged),
         not_asked(Question::Heats),

@@ -1,41 +1,42 @@
 //! The sentences of duty, steaming and proof.
 
+use plan::Plan;
 use proof::Proof;
 use reckoning::Verdict;
-use reckoning::quantity::{BAR_GAUGE, Gauge, KG, KG_PER_H, MINUTE, Quantity, Time, WATT, show};
+use reckoning::quantity::{KG, KG_PER_H, Quantity, WATT, show};
 use steaming::FireState;
 
 use crate::answer::{Judged, counted, foremost, worst};
 use crate::question::{Answer, Question};
 use crate::steam_answer::Steaming;
 
-/// The engine's demand at working pressure.
-pub(crate) fn duty(steaming: &Steaming, run_time: Option<Time>, judged: &[Judged]) -> Answer {
+/// The engine's demand at working pressure: in the loop where it runs, else with its exhaust let
+/// into the open air.
+pub(crate) fn duty(plan: &Plan, steaming: &Steaming, judged: &[Judged]) -> Answer {
     let question = Question::Duty;
-    let Some(state) = steaming.working_state() else {
-        return wanting(question, steaming, "the demand for steam");
+    let in_loop = steaming.working_state().and_then(|s| s.exhaust.as_ref());
+    let (engine, verdict, how) = match (in_loop, &steaming.engine_alone) {
+        (Some(exhaust), _) => (&exhaust.engine, worst(question, judged), ""),
+        (None, Some(engine)) => (
+            engine,
+            Some(Verdict::Unproved),
+            " That is with its exhaust let into the open air: against a blast it gives less.",
+        ),
+        (None, None) => return wanting(question, steaming, "the demand for steam"),
     };
-    let Some(exhaust) = &state.exhaust else {
-        return Answer {
-            question,
-            verdict: Some(Verdict::Unproved),
-            sentence: "No engine is described, and no demand for steam is worked out.".to_owned(),
-        };
-    };
-    let pressure = show::quantity(state.water.gauge_pa, &BAR_GAUGE, 2);
-    let demand = show::quantity(state.demand_kg_s, &KG_PER_H, 3);
-    let power = show::quantity(exhaust.engine.indicated_w, &WATT, 2);
-    let water = run_time.map_or(String::new(), |time| {
-        let mass = show::quantity(state.demand_kg_s * time.si(), &KG, 2);
-        let minutes = show::quantity(time.si(), &MINUTE, 2);
-        format!("; a run of {minutes} takes {mass} of water")
+    let pressure = plan.duty.pressure.typed().map_or("?", |typed| &typed.text);
+    let demand = show::quantity(engine.steam_kg_s, &KG_PER_H, 3);
+    let power = show::quantity(engine.indicated_w, &WATT, 2);
+    let water = plan.duty.run.typed().map_or(String::new(), |run| {
+        let mass = show::quantity(engine.steam_kg_s * run.value.si(), &KG, 2);
+        format!("; a run of {} takes {mass} of water", run.text)
     });
     Answer {
         question,
-        verdict: worst(question, judged),
+        verdict,
         sentence: format!(
             "At {pressure} the engine asks for {demand} of steam and gives {power} in its \
-             cylinders{water}."
+             cylinders{water}.{how}"
         ),
     }
 }
@@ -71,11 +72,10 @@ pub(crate) fn fire(steaming: &Steaming, judged: &[Judged]) -> Answer {
 }
 
 /// Whether every pressure part is strong enough.
-pub(crate) fn proof(proof: &Proof, pressure: Option<Gauge>, judged: &[Judged]) -> Answer {
+pub(crate) fn proof(plan: &Plan, proof: &Proof, judged: &[Judged]) -> Answer {
     let question = Question::Proof;
-    let at = pressure.map_or("no pressure, for none is named".to_owned(), |p| {
-        show::quantity(p.si(), &BAR_GAUGE, 2)
-    });
+    let typed = plan.boiler.design_pressure.typed();
+    let at = typed.map_or("no pressure, for none is named", |typed| &typed.text);
     let first = foremost(question, judged)
         .filter(|f| f.verdict != Verdict::Met)
         .map_or(String::new(), |f| {

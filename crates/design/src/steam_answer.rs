@@ -3,6 +3,7 @@
 use plan::Plan;
 use reckoning::quantity::{Gauge, MassFlow, Quantity};
 use reckoning::{Finding, Known, Working};
+use steaming::engine::EngineState;
 use steaming::{Band, Draws, FireState, Inputs, Judging, NotSettled, Outlook, Sweep};
 
 use crate::fire::{Door, Geometry, Taken, door};
@@ -17,6 +18,8 @@ const LEAST_SHARE: f64 = 0.2;
 pub struct Steaming {
     /// What was taken at the door.
     pub taken: Taken,
+    /// The engine by itself at working pressure, with its exhaust let into the open air.
+    pub engine_alone: Option<EngineState>,
     /// The inputs of the loop, where nothing is wanted.
     pub inputs: Option<Inputs>,
     /// Working pressure, Pa gauge.
@@ -51,6 +54,8 @@ pub struct Run {
 pub fn steaming(plan: &Plan, geometry: Option<&Geometry>) -> Steaming {
     let Door {
         inputs,
+        site,
+        engine,
         blower,
         mut taken,
     } = door(plan, geometry);
@@ -68,7 +73,15 @@ pub fn steaming(plan: &Plan, geometry: Option<&Geometry>) -> Steaming {
         Some(Err(fault)) => (None, Some(fault)),
         None => (None, None),
     };
+    let engine_alone = engine
+        .zip(site)
+        .zip(working_pa)
+        .and_then(|((engine, site), working)| {
+            let air = site.atmosphere_pa;
+            steaming::engine::run(&engine, working + air, air).ok()
+        });
     Steaming {
+        engine_alone,
         taken,
         inputs,
         working_pa,

@@ -13,7 +13,7 @@ pub use taken::{Taken, TakenNumber};
 use plan::Plan;
 use reckoning::quantity::{Absolute, Quantity};
 use reckoning::{Given, Origin, Refused, Working};
-use steaming::{Blower, ExhaustWater, Inputs, Site};
+use steaming::{Blower, Engine, ExhaustWater, Inputs, Site};
 
 /// What the fire must know of the plant's geometry, in SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,6 +35,10 @@ pub struct Geometry {
 pub struct Door {
     /// The inputs; `None` where something is wanted that the plan does not give.
     pub inputs: Option<Inputs>,
+    /// Surroundings, where they are whole.
+    pub site: Option<Site>,
+    /// The engine, where it is whole.
+    pub engine: Option<Engine>,
     /// The blower with its valve open. The loop itself runs with it shut.
     pub blower: Option<Blower>,
     /// What was taken, assumed and missed.
@@ -45,21 +49,28 @@ pub struct Door {
 #[must_use]
 pub fn door(plan: &Plan, geometry: Option<&Geometry>) -> Door {
     let mut taken = Taken::default();
-    let inputs = inputs(plan, geometry, &mut taken);
+    let site = site(plan, &mut taken);
+    let engine = parts::engine(plan, &mut taken);
+    let inputs = inputs(plan, geometry, (site, engine), &mut taken);
     let blower = parts::blower(plan, &mut taken);
     taken.assumed.extend(steaming::standing());
     let whole = taken.gaps.is_empty();
     Door {
         inputs: inputs.filter(|_| whole),
+        site,
+        engine,
         blower,
         taken,
     }
 }
 
-fn inputs(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Inputs> {
+fn inputs(
+    plan: &Plan,
+    geometry: Option<&Geometry>,
+    (site, engine): (Option<Site>, Option<Engine>),
+    taken: &mut Taken,
+) -> Option<Inputs> {
     // Every part is taken before the first `?`, so that all gaps are named at once.
-    let site = site(plan, taken);
-    let engine = parts::engine(plan, taken);
     let fire = parts::fire(plan, taken);
     let bed = parts::bed(plan, taken);
     let boiler = parts::boiler(plan, geometry, taken);

@@ -60,28 +60,8 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
     let steaming = steaming(plan, geometry::of_fire(plan, &resolved.plant).as_ref());
     let plates = geometry::of_plates(&resolved.plant);
     let proof = prove(plan, workshop, plates.as_ref());
-    let mut judged: Vec<Judged> = resolved
-        .findings
-        .iter()
-        .cloned()
-        .map(|f| under(Question::Parts, Standing::Leads, f))
-        .collect();
-    if let Some(run) = &steaming.run {
-        judged.extend(run.findings.iter().cloned().map(by_fire));
-    }
-    judged.extend(
-        proof
-            .leading()
-            .cloned()
-            .map(|f| under(Question::Proof, Standing::Leads, f)),
-    );
-    judged.extend(
-        proof
-            .beside()
-            .cloned()
-            .map(|f| under(Question::Proof, Standing::Beside, f)),
-    );
     let benches = bench(plan, workshop);
+    let mut judged = judged(&resolved, &steaming, &proof);
     judged.extend(making_answer::judged(&benches));
     sort(&mut judged);
     let answers = vec![
@@ -108,6 +88,20 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
         resolved,
         benches,
     }
+}
+
+/// Every finding of the plant, the fire and the proof under its question.
+fn judged(resolved: &Resolved, steaming: &Steaming, proof: &Proof) -> Vec<Judged> {
+    let parts = resolved.findings.iter().cloned();
+    let fire = steaming.run.iter().flat_map(|run| &run.findings).cloned();
+    let leading = proof.leading().cloned();
+    let beside = proof.beside().cloned();
+    parts
+        .map(|f| under(Question::Parts, Standing::Leads, f))
+        .chain(fire.map(by_fire))
+        .chain(leading.map(|f| under(Question::Proof, Standing::Leads, f)))
+        .chain(beside.map(|f| under(Question::Proof, Standing::Beside, f)))
+        .collect()
 }
 
 /// Every empty field that would let more be worked out, once.

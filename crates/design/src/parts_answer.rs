@@ -1,7 +1,7 @@
 //! What parts the plant is made of.
 
-use plant::Resolved;
 use plant::part::{Part, Shape};
+use plant::{Plant, Resolved};
 use reckoning::Verdict;
 use reckoning::quantity::{KG, LITRE, MM, Quantity, show};
 
@@ -55,23 +55,6 @@ pub(crate) fn answer(resolved: &Resolved, judged: &[Judged]) -> Answer {
             ),
         };
     }
-    let metal = plant.metal().map_or(String::new(), |mass| {
-        format!(", {} of metal", show::quantity(mass.value.si(), &KG, 3))
-    });
-    let tubes = plant.nest.as_ref().map_or(String::new(), |nest| {
-        format!(", {} fire tubes", nest.count.value)
-    });
-    let water = plant.water.as_ref().map_or(String::new(), |space| {
-        format!(
-            "; {} of water and {} of steam at working level",
-            show::quantity(space.water.value.si(), &LITRE, 2),
-            show::quantity(space.steam.value.si(), &LITRE, 2)
-        )
-    });
-    let height = plant.outline.as_ref().and_then(|o| o.height.as_ref());
-    let height = height.map_or(String::new(), |h| {
-        format!("; {} high over all", show::quantity(h.value.si(), &MM, 3))
-    });
     let wanting = if gaps.is_empty() {
         String::new()
     } else {
@@ -87,9 +70,32 @@ pub(crate) fn answer(resolved: &Resolved, judged: &[Judged]) -> Answer {
         question,
         verdict: verdict.or(Some(Verdict::Met)),
         sentence: format!(
-            "{} parts{tubes}{metal}{water}{height}; {}.{wanting}",
+            "{} parts{}; {}.{wanting}",
             plant.parts.len(),
+            measured(plant),
             counted(question, judged)
         ),
     }
+}
+
+/// What is known of the plant as a whole: tubes, metal, water, height.
+fn measured(plant: &Plant) -> String {
+    let tubes = plant.nest.as_ref().map_or(String::new(), |nest| {
+        format!(", {} fire tubes", nest.count.value)
+    });
+    let metal = plant.metal().map_or(String::new(), |mass| {
+        format!(", {} of metal", show::quantity(mass.value.si(), &KG, 3))
+    });
+    let water = plant.water.as_ref().map_or(String::new(), |space| {
+        format!(
+            "; {} of water and {} of steam at working level",
+            show::quantity(space.water.value.si(), &LITRE, 2),
+            show::quantity(space.steam.value.si(), &LITRE, 2)
+        )
+    });
+    let height = plant.outline.as_ref().and_then(|o| o.height.as_ref());
+    let height = height.map_or(String::new(), |h| {
+        format!("; {} high over all", show::quantity(h.value.si(), &MM, 3))
+    });
+    tubes + &metal + &water + &height
 }

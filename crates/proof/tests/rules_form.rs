@@ -287,10 +287,8 @@ fn ours_stay_rod_fires() {
     let thin = with(|b| b.stays[0].diameter = Some(exact("stay.diameter", 3.0)));
     let proof = proof_at(&thin, 0.6);
     not_met(&proof, "ours.stay-rod");
-    let cure = first(&proof, "ours.stay-rod")
-        .remedy
-        .clone()
-        .unwrap_or_default();
+    let cure = first(&proof, "ours.stay-rod").remedy.clone();
+    let cure = cure.expect("a cure");
     assert!(cure.starts_with("a stay of 3.5"), "{cure}");
 }
 
@@ -357,16 +355,16 @@ fn what_is_missing_of_the_form_is_unproved_or_held() {
     type Emptying = (&'static str, fn(&mut Boiler));
     let cases: [Emptying; 8] = [
         ("ours.joint-lap", |b| {
-            b.plates[0].flange.as_mut().unwrap().height = None
+            b.plates[0].flange.as_mut().unwrap().height = None;
         }),
         ("ours.joint-lap", |b| {
-            b.plates[0].flange.as_mut().unwrap().inside_radius = None
+            b.plates[0].flange.as_mut().unwrap().inside_radius = None;
         }),
         ("ours.joint-peel", |b| {
-            b.plates[0].flange.as_mut().unwrap().points = None
+            b.plates[0].flange.as_mut().unwrap().points = None;
         }),
         ("ours.ring-bending", |b| {
-            b.frame.as_mut().unwrap().ring.depth = None
+            b.frame.as_mut().unwrap().ring.depth = None;
         }),
         ("ours.stay-rod", |b| b.stays[0].field = None),
         ("ours.stay-joint", |b| b.stays[0].plate = None),

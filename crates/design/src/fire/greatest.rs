@@ -43,9 +43,6 @@ pub fn greatest_evaporation(
         .into_iter()
         .chain(by_blower)
         .max_by(f64::total_cmp)?;
-    let words = |flow: Option<f64>| {
-        flow.map_or("none".to_owned(), |kg_s| show::quantity(kg_s, &KG_PER_H, 3))
-    };
     Some(Known {
         value: MassFlow::from_si(greatest),
         given: Given::Chosen {
@@ -64,4 +61,8 @@ pub fn greatest_evaporation(
             },
         },
     })
+}
+
+fn words(flow: Option<f64>) -> String {
+    flow.map_or("none".to_owned(), |kg_s| show::quantity(kg_s, &KG_PER_H, 3))
 }

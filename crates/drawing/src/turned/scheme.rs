@@ -330,7 +330,7 @@ impl View<'_> {
         let Some(feature) = id.as_deref().and_then(|id| self.part.feature(id)) else {
             return size;
         };
-        let within = feature.tolerance.map(tolerance).unwrap_or_default();
+        let within = feature.tolerance.map_or(String::new(), tolerance);
         let finish = match feature.finish {
             Finish::Cut => "",
             Finish::Reamed => " reamed",

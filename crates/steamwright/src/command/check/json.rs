@@ -89,57 +89,53 @@ fn steaming(steaming: &Steaming) -> Value {
     let Some(run) = &steaming.run else {
         return Value::Null;
     };
-    let points: Vec<Value> = run
-        .sweep
-        .points
-        .iter()
-        .map(|point| {
-            let state = point.settled.as_ref().ok();
-            json!({
-                "gauge_pa": point.gauge_pa,
-                "steaming_ratio": state.and_then(steaming::FireState::steaming_ratio),
-                "evaporation_kg_s": state.map(|s| s.evaporation_kg_s),
-                "demand_kg_s": state.map(|s| s.demand_kg_s),
-                "fuel_kg_s": state.map(|s| s.pass.fuel_kg_s),
-                "efficiency": state.map(|s| s.efficiency),
-                "without_balance": point.settled.as_ref().err().map(ToString::to_string),
-            })
-        })
-        .collect();
-    let crossings: Vec<Value> = run
-        .sweep
-        .crossings
-        .iter()
-        .map(|c| {
-            json!({
-                "gauge_pa": c.gauge_pa,
-                "stable": c.stability == steaming::Stability::Stable,
-                "slope_per_pa": c.slope_per_pa,
-            })
-        })
-        .collect();
-    let band = run.band.as_ref().map(|band| {
-        let shares: Vec<Value> = band
-            .shares
-            .iter()
-            .map(|s| json!({ "field": s.entering.assumption.id, "share": s.share }))
-            .collect();
-        json!({
-            "value": band.value,
-            "low": band.low,
-            "middle": band.middle,
-            "high": band.high,
-            "without_balance": band.without_balance,
-            "shares": shares,
-        })
-    });
+    let points: Vec<Value> = run.sweep.points.iter().map(point).collect();
+    let crossings: Vec<Value> = run.sweep.crossings.iter().map(crossing).collect();
+    let assumed = steaming.taken.assumed.iter();
     json!({
         "working_pa": steaming.working_pa,
         "valve_pa": steaming.valve_pa,
         "outlook": run.outlook.as_ref().map(|o| o.word.words()),
         "points": points,
         "crossings": crossings,
-        "band": band,
-        "assumed": steaming.taken.assumed.iter().map(|e| e.assumption.id).collect::<Vec<_>>(),
+        "band": run.band.as_ref().map(band),
+        "assumed": assumed.map(|e| e.assumption.id).collect::<Vec<_>>(),
+    })
+}
+
+fn point(point: &steaming::Point) -> Value {
+    let state = point.settled.as_ref().ok();
+    json!({
+        "gauge_pa": point.gauge_pa,
+        "steaming_ratio": state.and_then(steaming::FireState::steaming_ratio),
+        "evaporation_kg_s": state.map(|s| s.evaporation_kg_s),
+        "demand_kg_s": state.map(|s| s.demand_kg_s),
+        "fuel_kg_s": state.map(|s| s.pass.fuel_kg_s),
+        "efficiency": state.map(|s| s.efficiency),
+        "without_balance": point.settled.as_ref().err().map(ToString::to_string),
+    })
+}
+
+fn crossing(crossing: &steaming::Crossing) -> Value {
+    json!({
+        "gauge_pa": crossing.gauge_pa,
+        "stable": crossing.stability == steaming::Stability::Stable,
+        "slope_per_pa": crossing.slope_per_pa,
+    })
+}
+
+fn band(band: &steaming::Band) -> Value {
+    let shares: Vec<Value> = band
+        .shares
+        .iter()
+        .map(|s| json!({ "field": s.entering.assumption.id, "share": s.share }))
+        .collect();
+    json!({
+        "value": band.value,
+        "low": band.low,
+        "middle": band.middle,
+        "high": band.high,
+        "without_balance": band.without_balance,
+        "shares": shares,
     })
 }

@@ -7,7 +7,7 @@
 mod house;
 
 use house::file::{self, File, tree};
-use house::{keep, none, register, workspace};
+use house::{areas, keep, none, register, workspace};
 
 #[test]
 fn no_file_is_too_long() {
@@ -90,7 +90,7 @@ fn every_card_is_listed_and_cited() {
 #[test]
 fn every_rule_is_listed_worded_and_tested_both_ways() {
     let files = tree();
-    let areas = register::areas();
+    let areas = areas::areas();
     let mut faults = Vec::new();
     for home in register::homes(&files, "Rule") {
         let Some(area) = areas.iter().find(|area| area.home == home) else {
@@ -112,7 +112,7 @@ fn every_rule_is_listed_worded_and_tested_both_ways() {
 #[test]
 fn every_assumption_is_listed_and_ranged() {
     let files = tree();
-    let areas = register::areas();
+    let areas = areas::areas();
     let mut faults = Vec::new();
     for home in register::homes(&files, "Assumption") {
         let Some(area) = areas.iter().find(|area| area.home == home) else {
@@ -162,7 +162,7 @@ fn every_plan_field_is_documented() {
 
 #[test]
 fn every_card_rule_and_assumption_stands_in_the_book() {
-    let areas = register::areas();
+    let areas = areas::areas();
     let ticked = |id: &str| format!("`{id}`");
     let cards = || formulas::register::cards().map(|card| ticked(card.id));
     let rules = areas.iter().flat_map(|a| &a.rules).map(|r| ticked(r.id));

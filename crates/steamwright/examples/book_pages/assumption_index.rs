@@ -1,13 +1,12 @@
 //! The index of assumptions: numbers nobody has measured yet.
 
-use crate::{cited, head, row};
+use crate::areas::areas;
+use crate::{capital, cited, head, row};
 use plan::{Registered, What};
 use reckoning::Assumption;
 
 /// The page.
 pub(crate) fn page() -> String {
-    let steaming: Vec<&Assumption> = steaming::ASSUMPTIONS.iter().map(|a| a.assumption).collect();
-    let areas = [("Steaming", &steaming[..]), ("Proof", proof::ASSUMPTIONS)];
     let mut out = String::from(
         "# Assumptions\n\nA number that nobody has measured in your plant yet has a value, a range \
          and a source. The ends of the range are its 5 % and 95 % points. A prediction is given \
@@ -15,10 +14,10 @@ pub(crate) fn page() -> String {
          condition. To replace one, give its field in the plan.\n",
     );
     let fields = plan::fields();
-    for (area, assumptions) in areas {
-        out += &format!("\n## {area}\n");
+    for area in areas().iter().filter(|area| !area.assumptions.is_empty()) {
+        out += &format!("\n## {}\n", capital(area.home));
         out += &head(&["what", "value", "range", "field", "from"]);
-        for assumption in assumptions {
+        for assumption in &area.assumptions {
             out += &row(&cells(assumption, &fields));
         }
     }
@@ -33,7 +32,7 @@ fn cells(assumption: &Assumption, fields: &[Registered]) -> [String; 5] {
     let field = if is_field {
         format!("`{}`", assumption.id)
     } else {
-        "the size of each part it speaks of".to_owned()
+        "the size or tool that it speaks of".to_owned()
     };
     [
         assumption.meaning.to_owned(),

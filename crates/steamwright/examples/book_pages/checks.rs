@@ -1,7 +1,7 @@
 //! The page of checks: every outside value, what the code gives, and how far they lie apart.
 
 use crate::outside::{self, Grid, Witness};
-use crate::{family, head, row, title};
+use crate::{capital, family, head, row, title};
 use formulas::reference::{Check, Evidence};
 use reckoning::Card;
 use reckoning::quantity::show::{figures, to_uncertainty};
@@ -234,11 +234,4 @@ fn distance(off: f64, allowed: f64) -> String {
     } else {
         figures(off, 2)
     }
-}
-
-fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or(String::new(), |first| {
-        first.to_uppercase().collect::<String>() + letters.as_str()
-    })
 }

@@ -2,6 +2,7 @@
 //!
 //! `cargo run -p steamwright --example book_pages -- docs/generated`
 
+mod areas;
 mod assumption_index;
 mod checks;
 mod formula_index;
@@ -91,4 +92,11 @@ fn cited(cite: &Cite) -> String {
 /// The part of an id before its first point.
 fn family(id: &str) -> &str {
     id.split('.').next().unwrap_or(id)
+}
+
+fn capital(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or(String::new(), |first| {
+        first.to_uppercase().collect::<String>() + letters.as_str()
+    })
 }

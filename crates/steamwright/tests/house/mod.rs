@@ -1,6 +1,8 @@
 //! What the house rules stand on: files of the tree, rules over them, and how they are shown to
 //! be able to fail.
 
+#[path = "../../examples/book_pages/areas.rs"]
+pub(crate) mod areas;
 mod can_fail;
 pub(crate) mod file;
 pub(crate) mod register;

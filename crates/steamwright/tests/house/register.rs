@@ -4,44 +4,6 @@ use super::file::{File, read};
 use super::shape::declared;
 use reckoning::{Assumption, Rule};
 
-/// What an area lists.
-pub(crate) struct Area {
-    pub(crate) home: &'static str,
-    pub(crate) rules: Vec<&'static Rule>,
-    pub(crate) assumptions: Vec<&'static Assumption>,
-}
-
-/// Every area that has rules or assumptions.
-pub(crate) fn areas() -> Vec<Area> {
-    vec![
-        Area {
-            home: "plant",
-            rules: plant::RULES.to_vec(),
-            assumptions: Vec::new(),
-        },
-        Area {
-            home: "steaming",
-            rules: steaming::RULES.to_vec(),
-            assumptions: steaming::ASSUMPTIONS.iter().map(|a| a.assumption).collect(),
-        },
-        Area {
-            home: "proof",
-            rules: proof::RULES.to_vec(),
-            assumptions: proof::ASSUMPTIONS.to_vec(),
-        },
-        Area {
-            home: "making",
-            rules: making::RULES.to_vec(),
-            assumptions: Vec::new(),
-        },
-        Area {
-            home: "design",
-            rules: design::bench::RULES.to_vec(),
-            assumptions: design::bench::ASSUMPTIONS.to_vec(),
-        },
-    ]
-}
-
 /// Statics of this kind that a crate's source declares.
 pub(crate) fn written(files: &[File], home: &str, kind: &str) -> Vec<String> {
     files

@@ -14,6 +14,7 @@ use crate::proof_door::{self, PlateGeometry};
 use crate::question::{Answer, Question};
 use crate::sentence;
 use crate::steam_answer::{Steaming, steaming};
+use crate::uncovered;
 
 /// A part, for the lists of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -62,6 +63,11 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
     let proof = prove(plan, workshop, plates.as_ref());
     let benches = bench(plan, workshop);
     let mut judged = judged(&resolved, &steaming, &proof);
+    judged.extend(
+        uncovered::findings(plan, proof.leading())
+            .into_iter()
+            .map(|f| under(Question::Proof, Standing::Leads, f)),
+    );
     judged.extend(making_answer::judged(&benches));
     sort(&mut judged);
     let answers = vec![

@@ -41,6 +41,8 @@ pub(crate) fn of_plates(plant: &Plant) -> Option<PlateGeometry> {
             _ => proof::Layout::Triangle,
         },
         field,
+        tubes: nest.tubes.len(),
+        leg: plant.water.as_ref().map(|water| water.leg.clone()),
         upper_margin: nest.upper_margin.clone(),
         lower_margin: nest.lower_margin.clone(),
         tube_length: nest.between_plates.clone(),

@@ -10,11 +10,14 @@ mod making_answer;
 mod parts_answer;
 pub mod proof_door;
 mod question;
+mod rules;
 mod sentence;
 mod steam_answer;
+mod uncovered;
 
 pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
 pub use check::{Checked, PartTold, check};
 pub use question::{Answer, Question};
+pub use rules::RULES;
 pub use steam_answer::{Run, Steaming, steaming};

@@ -1,6 +1,6 @@
 //! The doors from a plan and a workshop file to the bench, and the rules of a fitting's drawing.
 
-use design::bench::{ASSUMPTIONS, Bench, RULES, WhyNot, bench, tools};
+use design::bench::{ASSUMPTIONS, Bench, WhyNot, bench, tools};
 use making::Reads;
 use making::workshop::{Hold, Speeds};
 use plan::{File, Plan, Workshop};
@@ -32,7 +32,10 @@ fn first(plan: &str) -> Bench {
 }
 
 fn breaks(bench: &Bench, rule: &str) -> bool {
-    assert!(RULES.iter().any(|r| r.id == rule), "{rule} is registered");
+    assert!(
+        design::RULES.iter().any(|r| r.id == rule),
+        "{rule} is registered"
+    );
     bench
         .drawing
         .iter()

@@ -10,7 +10,7 @@ mod shape;
 mod workshop;
 
 pub use assumed::ASSUMPTIONS;
-pub use rules::RULES;
+pub(crate) use rules::{REFERS, SHAPE, THREAD};
 pub use workshop::{Taking, Tools, tools};
 
 use making::{NoCard, Piece, Proposal, SettingText};

@@ -4,11 +4,8 @@ use reckoning::formula::Cite;
 use reckoning::source::{COMMON_PRACTICE, DERIVED};
 use reckoning::{Finding, Origin, Rule, Verdict, Working};
 
-/// Every rule of the drawing of a fitting.
-pub static RULES: &[&Rule] = &[&SHAPE, &THREAD, &REFERS];
-
 /// The features make one shape.
-pub(super) static SHAPE: Rule = Rule {
+pub(crate) static SHAPE: Rule = Rule {
     id: "fitting.shape",
     sentence: "The features of a fitting make one piece of metal out of its bar.",
     remedy: "Put the size right that takes the feature out of the metal.",
@@ -19,7 +16,7 @@ pub(super) static SHAPE: Rule = Rule {
 };
 
 /// Threads are known, and fit what they are cut on.
-pub(super) static THREAD: Rule = Rule {
+pub(crate) static THREAD: Rule = Rule {
     id: "fitting.thread",
     sentence: "Each thread is one of a standard series and is cut on metal of its own size.",
     remedy: "Name the thread with its series, and give the step its major diameter.",
@@ -30,7 +27,7 @@ pub(super) static THREAD: Rule = Rule {
 };
 
 /// Demands name features that are there.
-pub(super) static REFERS: Rule = Rule {
+pub(crate) static REFERS: Rule = Rule {
     id: "fitting.refers",
     sentence: "A demand names two or more steps or bores of its own fitting, each in one demand.",
     remedy: "Name the steps and bores by their ids.",

@@ -38,7 +38,7 @@ pub(crate) fn areas() -> Vec<Area> {
         },
         Area {
             home: "design",
-            rules: design::bench::RULES.to_vec(),
+            rules: design::RULES.to_vec(),
             assumptions: design::bench::ASSUMPTIONS.to_vec(),
         },
     ]

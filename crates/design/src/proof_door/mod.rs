@@ -1,5 +1,7 @@
 //! The door from a plan to the proof: pressure parts and service as plain data.
 
+mod frame;
+
 use formulas::steam;
 use formulas::thread::Thread;
 use plan::section::{BushSeat, Joint as Brazed, Seam as Closed};
@@ -23,6 +25,10 @@ pub struct PlateGeometry {
     pub upper_margin: Option<Known<Length>>,
     /// The same of the lower plate.
     pub lower_margin: Option<Known<Length>>,
+    /// How many tubes stand in the plates.
+    pub tubes: usize,
+    /// Width of the water leg.
+    pub leg: Option<Known<Length>>,
     /// Length of a fire tube between the plates.
     pub tube_length: Option<Known<Length>>,
     /// Length of the firebox between foundation ring and crown.
@@ -44,7 +50,8 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         shells: vec![barrel(plan)],
         plates: geometry.map_or_else(Vec::new, |g| plates(plan, g)),
         flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
-        ..Boiler::default()
+        frame: Some(frame::frame(plan)),
+        stays: frame::stays(plan, geometry),
     }
 }
 
@@ -135,6 +142,7 @@ fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
     })
 }
 
+/// Whether the fire touches a wall that water wets.
 #[derive(Clone, Copy)]
 enum Fire {
     Touches,
@@ -299,7 +307,7 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
     let nest = Nest {
         layout: geometry.layout,
         field: geometry.field.clone(),
-        count: None,
+        count: Some(frame::tube_count(geometry)),
         pitch: tubes.pitch.likely(),
         outside: dimension(&tubes.outside),
         wall: dimension(&tubes.wall),
@@ -311,21 +319,23 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
             &pair.upper,
             &geometry.upper_margin,
             BushSeat::UpperTubePlate,
+            "barrel",
         ),
         (
             "tube-plate.lower",
             &pair.lower,
             &geometry.lower_margin,
             BushSeat::LowerTubePlate,
+            "firebox",
         ),
     ]
     .into_iter()
-    .map(|(id, plate, margin, seat)| TubePlate {
+    .map(|(id, plate, margin, seat, closes)| TubePlate {
         id: id.to_owned(),
         metal: metal(&plate.metal, plan),
         thickness: dimension(&plate.thickness),
         nest: nest.clone(),
-        flange: None,
+        flange: frame::flange(plate, closes),
         openings: bushes_on(plan, seat),
         margin: margin.clone(),
         metal_temperature: metal_temperature(plan, fire_at(seat)),

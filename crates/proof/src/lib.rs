@@ -6,12 +6,14 @@
 //! at the worse end of its range and makes a hold point. Nothing here says that a boiler may be
 //! lit: the club's boiler tester, the insurer and the local code have the word.
 
+mod agreement;
 mod external;
 mod external_solve;
 mod field;
 mod input;
 mod lead;
 mod metal;
+mod mounting;
 mod opening;
 mod remedy;
 mod rules;
@@ -20,16 +22,19 @@ mod stress;
 mod sum;
 mod taken;
 
+pub use agreement::{Agreement, Hearing, Partner, agreements};
 pub use external::{Allowed, External, Governs, Held, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Field, Firehole, Flange, Flue, Frame, Joint,
-    Layout, Metal, Nest, Opening, Place, Points, Removed, Ring, Seam, Service, Shell, Stay,
-    StayRun, Stock, StockSize, TubePlate,
+    BlowDown, Boiler, Bush, Diameter, Dimension, Exposure, FeedMeans, Field, Firehole, Fitted,
+    Flange, Flue, Frame, FusiblePlug, Joint, Layout, Lift, Metal, Mountings, Nest, Opening, Place,
+    Points, PressureGauge, Raising, Removed, Ring, SafetyValve, Seam, Service, Shell, Stay,
+    StayRun, Stock, StockSize, TubePlate, WaterGauge,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;
+pub use mounting::mountings;
 pub use rules::RULES;
 pub use set::{ASME_VIII, Asked, Joints, OURS, RuleSet, SETS, Scope, Test, WaterTest, find_set};
 pub use sum::Stop;

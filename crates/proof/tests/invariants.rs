@@ -215,7 +215,7 @@ const EMPTIED: &[Emptying] = &[
 
 #[test]
 fn without_a_pressure_nothing_but_the_metal_is_met() {
-    let nothing = proof::Service { pressure: None };
+    let nothing = proof::Service::default();
     let proof = prove(&boiler(), &nothing, &stock(), None);
     for f in proof.sets.iter().flat_map(|s| &s.findings) {
         let needs_none = [

@@ -39,8 +39,15 @@ fn every_rule_is_in_the_register_once_and_cited() {
             finding.set
         );
     }
+    let mounted = proof::Mountings {
+        valves: vec![sample::valve()],
+        feeds: vec![sample::feed()],
+        ..proof::Mountings::default()
+    };
+    let mounted = proof::mountings(&mounted, &proof::Raising::default());
     for id in ids {
-        assert!(!all(&proof, id).is_empty(), "{id} is never asked");
+        let asked = mounted.iter().any(|f| f.rule.id == id);
+        assert!(asked || !all(&proof, id).is_empty(), "{id} is never asked");
     }
 }
 

@@ -21,6 +21,7 @@ pub static CARDS: &[&Card] = &[
     &MEASURED,
     &DERATED,
     &IDEAL,
+    &TOGETHER,
 ];
 
 const NOTHING: &str = "there must be a seat and a pressure";
@@ -237,4 +238,28 @@ pub static IDEAL: Card = Card {
         let r = ideal(v[0], v[1], v[2]);
         positive(r, IDEAL.id, ("A", v[0]), NOTHING)
     },
+};
+
+/// Capacity of valves together; see [`TOGETHER`].
+#[must_use]
+pub fn together(e_1: f64, e_2: f64) -> f64 {
+    e_1 + e_2
+}
+
+/// Steam that valves pass together.
+pub static TOGETHER: Card = Card {
+    id: "relief.together",
+    law: Law::Closed("E = E_1 + E_2"),
+    gives: symbol("E", &KG_PER_H, "steam that the valves pass"),
+    takes: &[
+        symbol("E_1", &KG_PER_H, "steam of the valves before"),
+        symbol("E_2", &KG_PER_H, "steam of one more"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "sum",
+    },
+    eval: |v| Ok(together(v[0], v[1])),
 };

@@ -21,8 +21,8 @@ pub(super) static SOURCES: &[&Source] = &[
     &BRAZING_GUIDE,
     &LAP_TESTS,
     &ISO_4126_7,
+    &MODEL_BOILER_CODE,
     &VALVE_SIZES,
-    &ASME_I_TABLE,
 ];
 
 /// Unfired pressure vessels, design.
@@ -223,13 +223,13 @@ pub static VALVE_SIZES: Source = Source {
     seen: Seen::Read,
 };
 
-/// Power boilers, guide to steam by heating surface.
-pub static ASME_I_TABLE: Source = Source {
-    key: "asme-i-a-44",
-    title: "Boiler and Pressure Vessel Code, Section I, table A-44",
+/// State rules for model boilers of the hobby.
+pub static MODEL_BOILER_CODE: Source = Source {
+    key: "model-boiler-code",
+    title: "Administrative code of a state, model hobby boilers",
     edition: "",
     year: 0,
-    publisher: "ASME",
-    identifier: "BPVC.I",
-    seen: Seen::FromMemory,
+    publisher: "",
+    identifier: "13 NCAC 13 .0423",
+    seen: Seen::Read,
 };

@@ -2,10 +2,12 @@
 
 mod code;
 mod form;
+mod mounting;
 mod parts;
 
 pub(crate) use code::*;
 pub(crate) use form::*;
+pub(crate) use mounting::*;
 pub(crate) use parts::*;
 
 use reckoning::{Cite, Rule, Source};
@@ -49,6 +51,17 @@ pub static RULES: &[&Rule] = &[
     &STAY_ROD,
     &STAY_JOINT,
     &STAY_STRAIN,
+    &VALVE_CAPACITY,
+    &VALVE_SET,
+    &VALVE_INLET,
+    &FEED_MEANS,
+    &FEED_CHECK,
+    &GAUGE_RANGE,
+    &GAUGE_SYPHON,
+    &GLASS_ABOVE_CROWN,
+    &GLASS_LOWEST,
+    &BLOW_DOWN_LOW,
+    &FUSIBLE_PLUG,
     &CODE_SHELL_WALL,
     &CODE_OPENING_AREA,
     &CODE_EXTERNAL,

@@ -6,9 +6,9 @@
 )]
 
 use proof::{
-    Boiler, Bush, Diameter, Dimension, Exposure, Field, Firehole, Flange, Flue, Frame, Joint,
-    Layout, Metal, Nest, OURS, Opening, Place, Points, Proof, Removed, Ring, RuleSet, Seam,
-    Service, Shell, Stay, StayRun, Stock, StockSize, TubePlate, prove,
+    Boiler, Bush, Diameter, Dimension, Exposure, FeedMeans, Field, Firehole, Flange, Flue, Frame,
+    Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof, Removed, Ring, RuleSet,
+    SafetyValve, Seam, Service, Shell, Stay, StayRun, Stock, StockSize, TubePlate, prove,
 };
 use reckoning::quantity::{Angle, Area, Gauge, Length, Ratio, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
@@ -259,6 +259,27 @@ pub fn boiler() -> Boiler {
         flues: vec![firebox(), tubes()],
         frame: Some(frame()),
         stays: vec![stay()],
+    }
+}
+
+/// A plain valve set to 5 bar.
+pub fn valve() -> SafetyValve {
+    SafetyValve {
+        id: "safety-valve.one".into(),
+        lift_class: None,
+        set: Some(Known::from_plan(Gauge::from_bar(5.0), "valve.set", "5 bar")),
+        seat: Some(exact("valve.seat", 10.0)),
+        bore: None,
+        lift: None,
+        coefficient: None,
+        inlet: Some(exact("bush.bore", 11.0)),
+    }
+}
+
+pub fn feed() -> FeedMeans {
+    FeedMeans {
+        id: "feed.hand".into(),
+        check_valve: Some(exact("feed.check-valve", 4.0)),
     }
 }
 

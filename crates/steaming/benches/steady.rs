@@ -10,10 +10,25 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use rl1::{bar, plant};
-use steaming::fire;
+use steaming::{Candidates, cures, fire, metric_steps};
 
 const BATCHES: usize = 100;
 const EACH: u32 = 20;
+
+/// The cures of a plant that makes too little steam, by nozzle and by lump.
+fn cure() {
+    let (nozzle_m, lump_m) = (metric_steps(1.0, 4.0, 5), metric_steps(3.0, 20.0, 100));
+    let candidates = Candidates {
+        nozzle_m: &nozzle_m,
+        lump_m: &lump_m,
+        ..Candidates::default()
+    };
+    let start = Instant::now();
+    let found = cures(&plant(2.4), bar(4.0), &candidates).unwrap_or_default();
+    let millis = 1e3 * start.elapsed().as_secs_f64();
+    let tried: usize = found.iter().map(|c| c.tried).sum();
+    println!("cures: {tried} candidates in {millis:.2} ms");
+}
 
 fn main() {
     let inputs = plant(2.2);
@@ -32,6 +47,7 @@ fn main() {
         micros[0],
         micros[BATCHES / 2]
     );
+    cure();
     match fire::settle(&inputs, bar(4.0)) {
         Ok(state) => println!("draught balance: {} rounds", state.balance.rounds),
         Err(e) => println!("no balance: {e}"),

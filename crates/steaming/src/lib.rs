@@ -8,12 +8,17 @@
 
 mod assumptions;
 mod band;
+pub mod consumption;
+mod cure;
+mod demand;
+pub mod draught;
 pub mod dryer;
 pub mod engine;
 mod explain;
 mod fault;
 pub mod fire;
 pub mod firebox;
+pub mod heat;
 mod inputs;
 pub mod jets;
 mod pass;
@@ -27,12 +32,14 @@ pub use assumptions::{ASSUMPTIONS, Entering, assumption, standing};
 pub use band::{
     Band, Drawn, Draws, POINTS, Reads, Share, draws, first_order_shares, normal_quantile,
 };
+pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_steps};
+pub use demand::{Above, Held, Holding, greatest_speed};
 pub use explain::{Explained, Origins, explain};
 pub use fault::NotSettled;
 pub use inputs::{
     Bed, Beyond, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire,
     Firebox, Inputs, Leak, Site, Tubes, air_enthalpy,
 };
-pub use rules::{CARRIED, Carried, Judging, RULES, findings};
+pub use rules::{CARRIED, Carried, Judging, RULES, findings, water_findings};
 pub use state::{BedState, FireState, PassState, WaterState};
-pub use sweep::{Crossing, Outlook, Point, Stability, Step, Sweep, Word, sweep};
+pub use sweep::{Crossing, Outlook, Point, Slopes, Stability, Step, Sweep, Word, sweep};

@@ -4,7 +4,7 @@
 //! the ratio falls as the pressure rises. All this is for a fixed speed and cut-off: a driver
 //! closes the loop with regulator, blower, damper and feed.
 
-use reckoning::quantity::{Gauge, Quantity};
+use reckoning::quantity::{BAR_DROP, Gauge, Quantity};
 
 use crate::fault::NotSettled;
 use crate::fire::settle_burning;
@@ -168,8 +168,19 @@ pub struct Outlook {
     pub rests_pa: Option<f64>,
     /// Below this gauge pressure, Pa, the engine runs the boiler down.
     pub runs_down_below_pa: Option<f64>,
+    /// How evaporation follows demand, and the ratio pressure, where a crossing decides.
+    pub at_crossing: Option<Slopes>,
     /// The verdict as a sentence.
     pub sentence: String,
+}
+
+/// Slopes at a crossing.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Slopes {
+    /// Change of the logarithm of evaporation over that of demand.
+    pub gain: f64,
+    /// Change of the steaming ratio with pressure, 1/Pa.
+    pub ratio_per_pa: f64,
 }
 
 impl Sweep {
@@ -198,11 +209,28 @@ impl Sweep {
         let runs_down_below_pa = below
             .filter(|c| ratio >= 1.0 && c.stability == Stability::Unstable)
             .map(|c| c.gauge_pa);
+        let at_crossing = rests_pa
+            .or(runs_down_below_pa)
+            .and_then(|pa| self.slopes_at(pa));
         Some(Outlook {
             word,
             rests_pa,
             runs_down_below_pa,
-            sentence: sentence(word, ratio, rests_pa, runs_down_below_pa),
+            at_crossing,
+            sentence: sentence(word, ratio, (rests_pa, runs_down_below_pa), at_crossing),
+        })
+    }
+
+    /// The slopes at a crossing: those of the step that brackets it.
+    fn slopes_at(&self, crossing_pa: f64) -> Option<Slopes> {
+        let inside = |s: &&Step| s.from_pa <= crossing_pa && crossing_pa <= s.to_pa;
+        let crossing = self
+            .crossings
+            .iter()
+            .find(|c| (c.gauge_pa - crossing_pa).abs() < CROSSING_ACCURACY_PA)?;
+        Some(Slopes {
+            gain: self.steps.iter().find(inside)?.gain,
+            ratio_per_pa: crossing.slope_per_pa,
         })
     }
 
@@ -231,19 +259,40 @@ impl Sweep {
     }
 }
 
-fn sentence(word: Word, ratio: f64, rests: Option<f64>, down: Option<f64>) -> String {
+fn sentence(
+    word: Word,
+    ratio: f64,
+    (rests, down): (Option<f64>, Option<f64>),
+    slopes: Option<Slopes>,
+) -> String {
     let bar = |pa: f64| format!("{:.1} bar", Gauge::from_si(pa).bar());
-    let head = format!("The fire makes {ratio:.2} of the steam asked for");
-    let tail = match (word, rests) {
+    let mut text = format!("The fire makes {ratio:.2} of the steam asked for: ");
+    text.push_str(&match (word, rests) {
         (Word::Holds, Some(pa)) => format!("the pressure comes to rest at {}", bar(pa)),
         (Word::BlowsOff, _) => "the pressure climbs to the valve".to_owned(),
         _ => "the pressure falls until the engine stops".to_owned(),
-    };
-    match down {
-        Some(pa) => format!(
-            "{head}: {tail}. Below {} the engine runs the boiler down.",
+    });
+    text.push('.');
+    if let Some(pa) = down {
+        text.push_str(&format!(
+            " Below {} the engine runs the boiler down.",
             bar(pa)
-        ),
-        None => format!("{head}: {tail}."),
+        ));
     }
+    if let Some(slopes) = slopes {
+        text.push_str(&told(slopes));
+    }
+    text
+}
+
+/// What the slopes mean to the driver, who closes the loop.
+fn told(slopes: Slopes) -> String {
+    let a_bar = slopes.ratio_per_pa * BAR_DROP.to_si(1.0);
+    let way = if a_bar < 0.0 { "falls" } else { "rises" };
+    format!(
+        " There the ratio {way} by {:.2} a bar, and evaporation follows demand with a gain of \
+         {:.2}: regulator, blower, damper and feed do the rest.",
+        a_bar.abs(),
+        slopes.gain
+    )
 }

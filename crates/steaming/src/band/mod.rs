@@ -134,7 +134,7 @@ impl Draws {
     /// # Errors
     /// [`NotSettled`] where the prediction cannot be read from the plant's own state, or from
     /// fewer than half of the points: then the points that are left say nothing.
-    pub fn band(&self, reads: Reads) -> Result<Band, NotSettled> {
+    pub fn band(&self, reads: impl Fn(&FireState) -> Option<f64>) -> Result<Band, NotSettled> {
         let value = reads(&self.nominal).ok_or(NotSettled::Plant {
             what: "demand for steam in kg/s",
             value: self.nominal.demand_kg_s,
@@ -143,7 +143,7 @@ impl Draws {
         let mut at = Vec::with_capacity(self.points.len());
         let mut found = Vec::with_capacity(self.points.len());
         for point in &self.points {
-            if let Some(prediction) = point.settled.as_ref().ok().and_then(reads) {
+            if let Some(prediction) = point.settled.as_ref().ok().and_then(&reads) {
                 at.push(point.deviates.as_slice());
                 found.push(prediction);
             }

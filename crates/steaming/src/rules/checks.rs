@@ -17,7 +17,38 @@ const LEAST_RATE_KG_M2_H: f64 = 30.0;
 /// Allowance for back pressure, lb/in² absolute.
 const BACK_PSI: f64 = 17.0;
 
-/// One comparison of a state.
+/// What a state has to say to a comparison that is made up for one plant.
+pub(super) type Read<'a> = &'a dyn Fn(&FireState) -> Option<f64>;
+
+/// One comparison as it is put to a settled sweep.
+#[derive(Clone, Copy)]
+pub(super) struct Asked<'a> {
+    pub(super) rule: &'static Rule,
+    pub(super) place: &'a str,
+    pub(super) margin: Read<'a>,
+    pub(super) wanted: f64,
+    pub(super) value: Read<'a>,
+    pub(super) limit: Read<'a>,
+    pub(super) unit: &'static Unit,
+    pub(super) what: &'static str,
+}
+
+impl Check {
+    pub(super) fn asked(&self) -> Asked<'_> {
+        Asked {
+            rule: self.rule,
+            place: self.place,
+            margin: &self.margin,
+            wanted: self.wanted,
+            value: &self.value,
+            limit: &self.limit,
+            unit: self.unit,
+            what: self.what,
+        }
+    }
+}
+
+/// One comparison of a state, the same for every plant.
 pub(super) struct Check {
     pub(super) rule: &'static Rule,
     pub(super) place: &'static str,

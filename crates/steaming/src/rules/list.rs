@@ -94,6 +94,28 @@ pub static COIL_LOSS: Rule = Rule {
     },
 };
 
+/// Water for the time that the plant must run.
+pub static WATER_LASTS: Rule = Rule {
+    id: "steaming.water-lasts",
+    sentence: "Water above the lowest level, with what is fed, lasts for the time that is asked.",
+    remedy: "a stronger feed, a larger tank, more water between the levels, a shorter run",
+    cite: Cite {
+        source: &DERIVED,
+        place: "balance of the water in the boiler",
+    },
+};
+
+/// Feed against demand.
+pub static FEED_KEEPS_UP: Rule = Rule {
+    id: "steaming.feed-keeps-up",
+    sentence: "Each means of feed gives the water that the steam takes, and half as much again.",
+    remedy: "a larger plunger, more strokes, another means of feed",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "feed of one and a half times the demand, so that the level can be won back",
+    },
+};
+
 /// Every rule of steaming.
 pub static RULES: &[&Rule] = &[
     &HOLDS,
@@ -104,4 +126,6 @@ pub static RULES: &[&Rule] = &[
     &BURNING_RATE,
     &DISENGAGEMENT,
     &COIL_LOSS,
+    &WATER_LASTS,
+    &FEED_KEEPS_UP,
 ];

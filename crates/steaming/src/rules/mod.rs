@@ -8,18 +8,20 @@
 mod carried;
 mod checks;
 mod list;
+mod water;
 
 pub use carried::{CARRIED, Carried};
 pub use list::{
     BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
-    HOLDS, RULES,
+    FEED_KEEPS_UP, HOLDS, RULES, WATER_LASTS,
 };
+pub use water::water_findings;
 
 use reckoning::finding::{Compared, compare};
 use reckoning::quantity::show;
-use reckoning::{Assumption, Condition, Finding, Origin, Verdict, Working};
+use reckoning::{Assumption, Condition, Finding, Origin, Rule, Verdict, Working};
 
-use self::checks::{CHECKS, Check};
+use self::checks::{Asked, CHECKS};
 use crate::band::{Band, Draws};
 use crate::state::FireState;
 use crate::sweep::Sweep;
@@ -48,7 +50,7 @@ pub fn findings(judging: &Judging<'_>) -> Vec<Finding> {
     };
     CHECKS
         .iter()
-        .filter_map(|check| judged(check, state, judging))
+        .filter_map(|check| judged(&check.asked(), state, judging))
         .collect()
 }
 
@@ -73,7 +75,14 @@ fn unsettled(judging: &Judging<'_>) -> Finding {
     }
 }
 
-fn judged(check: &Check, state: &FireState, judging: &Judging<'_>) -> Option<Finding> {
+/// The margin of each check that the state can be asked, in the order of the list.
+pub(crate) fn margins(state: &FireState) -> impl Iterator<Item = (&'static Rule, f64)> + '_ {
+    CHECKS
+        .iter()
+        .filter_map(|check| Some((check.rule, (check.margin)(state)?)))
+}
+
+fn judged(check: &Asked<'_>, state: &FireState, judging: &Judging<'_>) -> Option<Finding> {
     let margin = (check.margin)(state)?;
     let (value, limit) = ((check.value)(state)?, (check.limit)(state)?);
     let assumed = judging.draws.is_some_and(|d| !d.assumed.is_empty());
@@ -158,7 +167,7 @@ fn firing(a: &Assumption) -> Condition {
 }
 
 fn says(
-    check: &Check,
+    check: &Asked<'_>,
     (value, limit): (f64, f64),
     band: Option<&Band>,
     judging: &Judging<'_>,
@@ -200,7 +209,7 @@ fn says(
     text
 }
 
-fn remedy(check: &Check, verdict: Verdict, band: Option<&Band>) -> String {
+fn remedy(check: &Asked<'_>, verdict: Verdict, band: Option<&Band>) -> String {
     match (verdict, band.and_then(Band::dominant)) {
         (Verdict::Unproved, Some(share)) => format!(
             "measure {} ({}), which decides it most; or {}",

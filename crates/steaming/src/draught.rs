@@ -3,8 +3,11 @@
 //! The coil has no loss of its own here: what it and the turns take is one number of the plan.
 
 use formulas::balance::{flux_on_area, round_area};
+use formulas::bed::{carried_size, drag_coefficient};
 use formulas::gas::partial_pressure;
+use formulas::heat::reynolds;
 use formulas::steam::Saturated;
+use reckoning::solve::bracketed;
 
 use crate::fault::NotSettled;
 use crate::state::FireState;
@@ -113,6 +116,38 @@ pub fn gas_path(state: &FireState) -> [PathPoint; 4] {
             ) / pass.chimney.density_kg_m3,
         ),
     ]
+}
+
+/// Least and greatest spark for which the balance is sought, m.
+const SPARKS_M: (f64, f64) = (1e-6, 0.1);
+
+/// The greatest spark, of a density in kg/m³, that the gas of this density, viscosity (Pa s) and
+/// speed (m/s) carries: its size in m, taken as a sphere.
+///
+/// # Errors
+/// [`NotSettled`] where even the finest dust falls, or a lump of a tenth of a metre flies.
+pub fn carried_spark(
+    (gas_kg_m3, gas_pa_s, speed_m_s): (f64, f64, f64),
+    spark_kg_m3: f64,
+) -> Result<f64, NotSettled> {
+    let flux = gas_kg_m3 * speed_m_s;
+    let solved = bracketed(SPARKS_M.0, SPARKS_M.1, 1e-9, |d| {
+        let drag = drag_coefficient(reynolds(flux, d, gas_pa_s));
+        d - carried_size(drag, gas_kg_m3, speed_m_s, spark_kg_m3)
+    });
+    Ok(solved
+        .map_err(NotSettled::of("weight of a spark against its drag"))?
+        .x)
+}
+
+/// The greatest spark of a density (kg/m³) that the gas carries into the tubes, m.
+///
+/// # Errors
+/// As [`carried_spark`].
+pub fn spark_into_tubes(state: &FireState, spark_kg_m3: f64) -> Result<f64, NotSettled> {
+    let (flux, inlet) = (state.pass.tubes.flux, &state.pass.tubes.inlet);
+    let gas = (inlet.density, inlet.viscosity, flux / inlet.density);
+    carried_spark(gas, spark_kg_m3)
 }
 
 /// Dew point of the flue gas against the metal.

@@ -5,15 +5,17 @@
 
 mod lift;
 mod loss;
+mod sparks;
 
 pub use lift::{LIFT_FLUX, WEIGHT, lift_flux, weight};
 pub use loss::{LOSS, loss};
+pub use sparks::{CARRIED_SIZE, DRAG_COEFFICIENT, carried_size, drag_coefficient};
 
 use reckoning::quantity::{KG_PER_M3, M, ONE, PA_S};
 use reckoning::{Card, Refused, Symbol, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&LOSS, &WEIGHT, &LIFT_FLUX];
+pub static CARDS: &[&Card] = &[&LOSS, &WEIGHT, &LIFT_FLUX, &DRAG_COEFFICIENT, &CARRIED_SIZE];
 
 /// A bed of lumps.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -23,6 +23,7 @@ pub(super) static SOURCES: &[&Source] = &[
     &JANAF_1998,
     &HEAT_TRANSFER_2007,
     &AICHE_12_FLUIDISATION,
+    &VDI_77_DRAG,
 ];
 
 /// Higher heating value from elementary analysis.
@@ -231,6 +232,17 @@ pub static AICHE_12_FLUIDISATION: Source = Source {
     title: "A generalized method for predicting the minimum fluidization velocity",
     edition: "AIChE Journal, volume 12, page 610",
     year: 1966,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Drag of spheres.
+pub static VDI_77_DRAG: Source = Source {
+    key: "vdi-77-drag-1933",
+    title: "Über die grundlegenden Berechnungen bei der Schwerkraftaufbereitung",
+    edition: "Zeitschrift des Vereines Deutscher Ingenieure, volume 77, page 318",
+    year: 1933,
     publisher: "",
     identifier: "",
     seen: Seen::FromMemory,

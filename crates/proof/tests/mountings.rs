@@ -107,7 +107,7 @@ fn ours_valve_capacity_fires() {
     let f = fires("ours.valve-capacity", |m, _| {
         m.valves[0].seat = Some(exact("valve.seat", 5.0));
     });
-    let cure = f.remedy.unwrap_or_default();
+    let cure = f.remedy.expect("a cure");
     assert!(cure.contains("a seat of 5.83 mm"), "{cure}");
     fires("ours.valve-capacity", |m, _| m.valves.clear());
 }
@@ -339,7 +339,7 @@ fn agreements_name_the_tests_and_defer_to_the_local_code() {
     assert!(says.iter().any(|s| s.contains("first water test, 10")));
     assert!(says.iter().any(|s| s.contains("at repeats, 7.5")));
     assert!(says.iter().any(|s| s.contains("at or below 5.5")));
-    let law = says.last().copied().unwrap_or_default();
+    let law = says.last().expect("a last line");
     assert!(
         law.contains("12.5 bar l") && law.contains("category I "),
         "{law}"

@@ -17,7 +17,10 @@ pub(crate) static VALVE_SET: Rule = Rule {
     id: "ours.valve-set",
     sentence: "A safety valve opens at the design pressure or below; a further one at most 3 % above it.",
     remedy: "a lower set pressure",
-    cite: cite(&IBR_1950, "regulation 294"),
+    cite: cite(
+        &COMMON_PRACTICE,
+        "first valve at the design pressure, a further one 3 % above",
+    ),
 };
 
 /// Inlet.

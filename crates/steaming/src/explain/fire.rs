@@ -204,6 +204,27 @@ impl Filing<'_> {
         let (bed, state) = (self.state.inputs.bed, self.state.pass.bed);
         let names = ("A_g", "area of the grate");
         let grate = self.given::<Area>("grate.diameter", names, &M2, bed.grate_m2);
+        let flux = self.bed_fluxes(air, fuel_burnt, grate)?;
+        let names = ("T_b", "mean temperature of the gas in the bed");
+        let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
+        let from = [fuel.molar_mass, t, water.air.p];
+        let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
+        let viscosity = (state.gas_pa_s, bed.viscosity_factor);
+        let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
+        let [e, phi, lump, depth] = self.packing();
+        let from = [e, phi, lump, rho, mu, flux, depth];
+        let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
+        let loss = self.grate(bare)?;
+        let names = ("rho_p", "density of a lump");
+        let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
+        let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
+        let lift = self.settle(&LIFT_SHARE, &[bare, weight], state.lift)?;
+        Ok((loss, lift))
+    }
+
+    /// Air and fuel over the area of the grate; gives the line of the air.
+    fn bed_fluxes(&mut self, air: Ref, fuel_burnt: Ref, grate: Ref) -> Result<Ref, Refused> {
+        let state = self.state.pass.bed;
         let names = ("s", "share of the air that comes through the bed");
         let share = self.state.inputs.fire.primary_share;
         let how = (
@@ -220,21 +241,7 @@ impl Filing<'_> {
         let whole = self.marched(("s", "share of the fuel"), &ONE, 1.0, &[], how);
         let from = [whole, fuel_burnt, grate];
         self.settle(&FLUX_ON_AREA, &from, state.rate_kg_m2_s)?;
-        let names = ("T_b", "mean temperature of the gas in the bed");
-        let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
-        let from = [fuel.molar_mass, t, water.air.p];
-        let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
-        let viscosity = (state.gas_pa_s, bed.viscosity_factor);
-        let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
-        let [e, phi, lump, depth] = self.packing();
-        let from = [e, phi, lump, rho, mu, flux, depth];
-        let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
-        let loss = self.grate(bare)?;
-        let names = ("rho_p", "density of a lump");
-        let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
-        let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
-        let lift = self.settle(&LIFT_SHARE, &[bare, weight], state.lift)?;
-        Ok((loss, lift))
+        Ok(flux)
     }
 
     /// Voidage, sphericity, lumps and depth.

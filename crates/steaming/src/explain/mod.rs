@@ -81,8 +81,8 @@ pub fn explain(
         fire: &fire,
         tubes: &tubes,
     })?;
-    let burnt = (fire.fuel_burnt, fuel.heating_value);
-    let end = filing.result(&water, (fire.radiant, tubes.heat), burnt)?;
+    let heat = (fire.radiant, tubes.heat);
+    let end = filing.result(&water, heat, (fire.fuel_burnt, fuel.heating_value))?;
     let steam = (engine.as_ref().map(|e| e.steam), blower.map(|b| b.steam));
     let (demand, steaming_ratio) = filing.demand(steam, end.evaporation)?;
     Ok(Explained {

@@ -182,20 +182,7 @@ fn says(
     )
     .trim_end()
     .to_owned();
-    if let Some(band) = band {
-        text.push_str(&format!(
-            "; provided over required {} to {} for 8 of 10 of what may be true",
-            show::figures(band.low, 3),
-            show::figures(band.high, 3)
-        ));
-        if band.without_balance > 0 {
-            text.push_str(&format!(
-                "; {} of {} points have no balance",
-                band.without_balance,
-                band.without_balance + band.found.len()
-            ));
-        }
-    }
+    text.push_str(&band.map_or_else(String::new, spread));
     text.push('.');
     for breach in carried::uncarried(judging.working, judging.draws) {
         text.push_str(&format!(" A law is carried too far: {breach}."));
@@ -205,6 +192,23 @@ fn says(
     {
         text.push(' ');
         text.push_str(&outlook.sentence);
+    }
+    text
+}
+
+/// How far the margin may lie from its value.
+fn spread(band: &Band) -> String {
+    let mut text = format!(
+        "; provided over required {} to {} for 8 of 10 of what may be true",
+        show::figures(band.low, 3),
+        show::figures(band.high, 3)
+    );
+    if band.without_balance > 0 {
+        text.push_str(&format!(
+            "; {} of {} points have no balance",
+            band.without_balance,
+            band.without_balance + band.found.len()
+        ));
     }
     text
 }

@@ -24,10 +24,15 @@ fn cure() {
         ..Candidates::default()
     };
     let start = Instant::now();
-    let found = cures(&plant(2.4), bar(4.0), &candidates).unwrap_or_default();
+    let found = cures(&plant(2.4), bar(4.0), &candidates);
     let millis = 1e3 * start.elapsed().as_secs_f64();
-    let tried: usize = found.iter().map(|c| c.tried).sum();
-    println!("cures: {tried} candidates in {millis:.2} ms");
+    match found {
+        Ok(found) => {
+            let tried: usize = found.iter().map(|c| c.tried).sum();
+            println!("cures: {tried} candidates in {millis:.2} ms");
+        }
+        Err(e) => println!("no cures: {e}"),
+    }
 }
 
 fn main() {

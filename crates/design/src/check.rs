@@ -63,9 +63,12 @@ pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
     let proof = prove(plan, workshop, plates.as_ref());
     let benches = bench(plan, workshop);
     let mut judged = judged(&resolved, &steaming, &proof);
+    let mounted = mounted(plan, &resolved, &steaming);
+    let open = uncovered::findings(plan, proof.leading().chain(&mounted));
     judged.extend(
-        uncovered::findings(plan, proof.leading())
+        mounted
             .into_iter()
+            .chain(open)
             .map(|f| under(Question::Proof, Standing::Leads, f)),
     );
     judged.extend(making_answer::judged(&benches));
@@ -108,6 +111,14 @@ fn judged(resolved: &Resolved, steaming: &Steaming, proof: &Proof) -> Vec<Judged
         .chain(leading.map(|f| under(Question::Proof, Standing::Leads, f)))
         .chain(beside.map(|f| under(Question::Proof, Standing::Beside, f)))
         .collect()
+}
+
+/// Valve, feed, gauges and plug, for the greatest fire.
+fn mounted(plan: &Plan, resolved: &Resolved, steaming: &Steaming) -> Vec<Finding> {
+    proof::mountings(
+        &proof_door::mountings(plan, &resolved.plant),
+        &proof_door::raising(plan, &resolved.plant, steaming.greatest.clone()),
+    )
 }
 
 /// Every empty field that would let more be worked out, once.

@@ -1,6 +1,9 @@
 //! The door from a plan to the proof: pressure parts and service as plain data.
 
 mod frame;
+mod mount;
+
+pub use mount::{mountings, raising};
 
 use formulas::steam;
 use formulas::thread::Thread;

@@ -1,0 +1,120 @@
+//! What is mounted on the boiler, for the proof.
+
+use plan::section::{Bush, Fitted as Planned, ValveLift};
+use plan::{Entry, Plan};
+use plant::Plant;
+use proof::{
+    BlowDown, FeedMeans, Fitted, FusiblePlug, Lift, Mountings, PressureGauge, Raising, SafetyValve,
+    WaterGauge,
+};
+use reckoning::quantity::{Absolute, MassFlow};
+use reckoning::{Given, Known, Origin};
+
+use super::{dimension, thread_bore};
+
+/// The mountings that a plan names.
+#[must_use]
+pub fn mountings(plan: &Plan, plant: &Plant) -> Mountings {
+    Mountings {
+        valves: plan.safety_valves.iter().map(|v| valve(plan, v)).collect(),
+        feeds: plan
+            .feed
+            .means
+            .iter()
+            .map(|means| FeedMeans {
+                id: named("feed.means", &means.id),
+                check_valve: dimension(&means.check_valve),
+            })
+            .collect(),
+        gauge: PressureGauge {
+            range: plan.pressure_gauge.range.known(),
+            syphon: fitted(&plan.pressure_gauge.syphon),
+        },
+        glass: WaterGauge {
+            bottom: plan.water_gauge.bottom.known(),
+            top: plan.water_gauge.top.known(),
+            lowest: plan.boiler.water_level.lowest.known(),
+            working: plan.boiler.water_level.working.known(),
+            crown: plant.water.as_ref().map(|water| water.crown.clone()),
+        },
+        blow_down: blow_down(plan),
+        plug: FusiblePlug {
+            fitted: fitted(&plan.fusible_plug.plug),
+            melts: plan.fusible_plug.melts.known(),
+        },
+    }
+}
+
+/// What raises the pressure: the fire at its greatest, and the surfaces it heats.
+#[must_use]
+pub fn raising(plan: &Plan, plant: &Plant, greatest: Option<Known<MassFlow>>) -> Raising {
+    let surfaces = &plant.surfaces;
+    Raising {
+        pressure: plan.boiler.design_pressure.known(),
+        atmosphere: Some(atmosphere(plan)),
+        greatest_evaporation: greatest,
+        swept_surface: surfaces.tubes_inside.clone(),
+        radiant_surface: surfaces.firebox(),
+    }
+}
+
+fn atmosphere(plan: &Plan) -> Known<Absolute> {
+    plan.site.atmosphere.known().unwrap_or_else(|| Known {
+        value: Absolute::standard_atmosphere(),
+        given: Given::Chosen {
+            between: "the pressures of the air at low heights".to_owned(),
+            reason: "the standard atmosphere, for the plan names none".to_owned(),
+            weakest: Origin::Assumed,
+        },
+    })
+}
+
+fn valve(plan: &Plan, valve: &plan::section::SafetyValve) -> SafetyValve {
+    let bush = bush(plan, &valve.bush);
+    SafetyValve {
+        id: named("safety-valve", &valve.id),
+        lift_class: valve.lift_class.value().map(|lift| match lift {
+            ValveLift::Ordinary => Lift::Ordinary,
+            ValveLift::High => Lift::High,
+            ValveLift::Full => Lift::Full,
+        }),
+        set: valve.set.known(),
+        seat: dimension(&valve.seat),
+        bore: dimension(&valve.bore),
+        lift: dimension(&valve.lift),
+        coefficient: valve.coefficient.known(),
+        // The valve stands in the thread of its bush; the way to it is the bore behind, or the
+        // thread itself where the bush is tapped right through.
+        inlet: bush.and_then(|bush| dimension(&bush.bore).or_else(|| thread_bore(bush))),
+    }
+}
+
+fn blow_down(plan: &Plan) -> BlowDown {
+    let bush = bush(plan, &plan.blow_down.bush);
+    BlowDown {
+        height: bush.and_then(|bush| bush.height.known()),
+        outside: bush.and_then(|bush| bush.outside.likely()),
+        // The ring stands on the datum, so that its top is as high as it is deep.
+        ring_top: plan.boiler.foundation_ring.depth.likely(),
+    }
+}
+
+fn bush<'a>(plan: &'a Plan, name: &Entry<String>) -> Option<&'a Bush> {
+    let name = name.get()?;
+    plan.boiler
+        .bushes
+        .iter()
+        .find(|bush| bush.id.get() == Some(name))
+}
+
+fn fitted(entry: &Entry<Planned>) -> Option<Fitted> {
+    entry.value().map(|fitted| match fitted {
+        Planned::Fitted => Fitted::Yes,
+        Planned::None => Fitted::No,
+    })
+}
+
+fn named(list: &str, id: &Entry<String>) -> String {
+    id.get()
+        .map_or_else(|| id.path().to_owned(), |id| format!("{list}.{id}"))
+}

@@ -4,8 +4,8 @@
 //! for a firebox, a trade rule for the area of the seats. What the fire itself can raise comes
 //! from the balance of the fire, at the heat of evaporation with the feed shut.
 
-use super::positive;
 use crate::sources::{IBR_1950, VALVE_SIZES};
+use crate::vessel::positive;
 use reckoning::quantity::{FOOT2, INCH2, KG_PER_H, KG_PER_M2_H, M2, ONE, PSI_GAUGE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 

@@ -3,8 +3,8 @@
 //! Sources: the boiler regulations that state constants by lift; ISO 4126 for a measured
 //! coefficient; the rule for the ideal nozzle beside them. Springs are left out.
 
-use super::positive;
 use crate::sources::{DERIVED, IBR_1950, ISO_4126_7, NAPIER_RULE};
+use crate::vessel::positive;
 use reckoning::quantity::{
     BAR_ABSOLUTE, BAR_GAUGE, INCH2, KG_PER_H, LB_PER_H, M3_PER_KG, MM, MM2, ONE, PSI_ABSOLUTE,
 };

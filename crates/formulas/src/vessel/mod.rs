@@ -27,7 +27,7 @@ pub mod viii_external;
 use reckoning::Refused;
 
 /// A result that must be a positive number; otherwise the input named is refused.
-fn positive(
+pub(crate) fn positive(
     result: f64,
     card: &'static str,
     (symbol, value): (&'static str, f64),

@@ -39,7 +39,10 @@ fn without_a_command_the_example_plan_is_checked() {
     let text = words(&output);
     assert!(text.starts_with("No command was given"), "{text}");
     for question in ["Duty", "Steaming", "Proof", "Parts", "Making"] {
-        assert!(text.contains(&format!("\n{question}: ")), "{question} in\n{text}");
+        assert!(
+            text.contains(&format!("\n{question}: ")),
+            "{question} in\n{text}"
+        );
     }
     assert!(text.contains("not a certificate"));
 }
@@ -47,8 +50,14 @@ fn without_a_command_the_example_plan_is_checked() {
 #[test]
 fn the_questions_are_told_worst_first() {
     let text = words(&run(&["check", "examples/mill-engine/plan.toml"]));
-    let at = |word: &str| text.find(word).unwrap_or_else(|| panic!("{word} in\n{text}"));
-    assert!(at("Proof: not met") < at("Duty: met on condition"), "{text}");
+    let at = |word: &str| {
+        text.find(word)
+            .unwrap_or_else(|| panic!("{word} in\n{text}"))
+    };
+    assert!(
+        at("Proof: not met") < at("Duty: met on condition"),
+        "{text}"
+    );
 }
 
 #[test]
@@ -78,30 +87,67 @@ fn json_keeps_its_keys() {
     has(
         &told,
         &[
-            "plan", "questions", "findings", "leading_set", "parts", "gaps", "steaming", "problems",
+            "plan",
+            "questions",
+            "findings",
+            "leading_set",
+            "parts",
+            "gaps",
+            "steaming",
+            "problems",
         ],
     );
     has(
         &told["findings"][0],
         &[
-            "question", "leads", "rule", "set", "verdict", "tight", "place", "says", "remedy",
-            "margin", "weakest_origin", "conditions", "source", "working",
+            "question",
+            "leads",
+            "rule",
+            "set",
+            "verdict",
+            "tight",
+            "place",
+            "says",
+            "remedy",
+            "margin",
+            "weakest_origin",
+            "conditions",
+            "source",
+            "working",
         ],
     );
     has(
         &told["steaming"],
-        &["working_pa", "valve_pa", "outlook", "points", "crossings", "band", "assumed"],
+        &[
+            "working_pa",
+            "valve_pa",
+            "outlook",
+            "points",
+            "crossings",
+            "band",
+            "assumed",
+        ],
     );
     has(
         &told["steaming"]["band"],
-        &["value", "low", "middle", "high", "without_balance", "shares"],
+        &[
+            "value",
+            "low",
+            "middle",
+            "high",
+            "without_balance",
+            "shares",
+        ],
     );
     has(&told["parts"][0], &["id", "says", "mass_kg"]);
 }
 
 #[test]
 fn an_answer_with_something_against_it_ends_with_one() {
-    for plan in ["examples/mill-engine/plan.toml", "examples/half-written/plan.toml"] {
+    for plan in [
+        "examples/mill-engine/plan.toml",
+        "examples/half-written/plan.toml",
+    ] {
         assert_eq!(run(&["check", plan]).status.code(), Some(1), "{plan}");
     }
 }
@@ -116,10 +162,18 @@ fn every_fault_of_a_file_is_told_at_once_with_its_place() {
     let text = words(&output);
     assert_eq!(output.status.code(), Some(1));
     for place in [":2:8", ":5:1", ":6:8", ":7:14"] {
-        assert!(text.contains(&format!("plan.toml{place}")), "{place} in\n{text}");
+        assert!(
+            text.contains(&format!("plan.toml{place}")),
+            "{place} in\n{text}"
+        );
     }
     let told = json(&plan);
-    assert_eq!(told["problems"].as_array().map(Vec::len), Some(4), "{}", told["problems"]);
+    assert_eq!(
+        told["problems"].as_array().map(Vec::len),
+        Some(4),
+        "{}",
+        told["problems"]
+    );
     assert_eq!(told["problems"][0]["line"], 2);
 }
 
@@ -136,12 +190,18 @@ fn one_part_is_told_with_its_working_and_an_unknown_one_lists_them() {
     let plan = "examples/launch/plan.toml";
     let text = words(&run(&["check", plan, "--part", "barrel", "--working"]));
     assert!(text.contains("e = "), "a law with its result in\n{text}");
-    assert!(text.contains("EN 13445") || text.contains("pressure vessels"), "{text}");
+    assert!(
+        text.contains("EN 13445") || text.contains("pressure vessels"),
+        "{text}"
+    );
     assert!(!text.contains("firebox:"), "only the barrel in\n{text}");
     let unknown = run(&["check", plan, "--part", "dome"]);
     assert_eq!(unknown.status.code(), Some(2));
     let said = String::from_utf8(unknown.stderr).expect("text");
-    assert!(said.contains("`dome`") && said.contains("firebox"), "{said}");
+    assert!(
+        said.contains("`dome`") && said.contains("firebox"),
+        "{said}"
+    );
 }
 
 #[test]
@@ -150,7 +210,10 @@ fn all_tells_met_checks_and_the_other_rule_sets() {
     let brief = words(&run(&["check", plan]));
     let all = words(&run(&["check", plan, "--all"]));
     assert!(!brief.contains("What is met"));
-    assert!(all.contains("What is met") && all.contains("asme-viii"), "{all}");
+    assert!(
+        all.contains("What is met") && all.contains("asme-viii"),
+        "{all}"
+    );
 }
 
 /// Data parallelism never changes a result.

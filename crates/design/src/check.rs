@@ -58,7 +58,7 @@ pub struct Checked {
 #[must_use]
 pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
     let resolved = plant::resolve(plan);
-    let steaming = steaming(plan, geometry::of_fire(plan, &resolved.plant).as_ref());
+    let steaming = steaming(plan, &resolved.plant);
     let plates = geometry::of_plates(&resolved.plant);
     let proof = prove(plan, workshop, plates.as_ref());
     let benches = bench(plan, workshop);
@@ -151,9 +151,11 @@ fn under(question: Question, standing: Standing, finding: Finding) -> Judged {
 /// Rules of the engine belong to the duty, the others to the fire.
 fn by_fire(finding: Finding) -> Judged {
     let question = match finding.rule.id {
-        "steaming.back-pressure" | "steaming.compression" | "steaming.engine-heat" => {
-            Question::Duty
-        }
+        "steaming.back-pressure"
+        | "steaming.compression"
+        | "steaming.engine-heat"
+        | "steaming.water-lasts"
+        | "steaming.feed-keeps-up" => Question::Duty,
         _ => Question::Steaming,
     };
     under(question, Standing::Leads, finding)

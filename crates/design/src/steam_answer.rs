@@ -1,12 +1,13 @@
 //! Will this fire make the steam: the loop at working pressure, over pressure, and its band.
 
 use plan::Plan;
+use plant::Plant;
 use reckoning::quantity::{Gauge, MassFlow, Quantity};
-use reckoning::{Finding, Known, Working};
+use reckoning::{Finding, Known, Verdict, Working};
 use steaming::engine::EngineState;
-use steaming::{Band, Draws, FireState, Inputs, Judging, NotSettled, Outlook, Sweep};
+use steaming::{Band, Cure, Draws, FireState, Inputs, Judging, NotSettled, Outlook, Sweep};
 
-use crate::fire::{Door, Geometry, Taken, door};
+use crate::fire::{Door, Taken, door};
 
 /// Pressures of a sweep between the least and the valve.
 const SWEEP_POINTS: usize = 16;
@@ -45,24 +46,29 @@ pub struct Run {
     pub draws: Option<Draws>,
     /// The band of the steaming ratio.
     pub band: Option<Band>,
+    /// What would let a fire hold that is not known to: the nearest nozzle, lump, chimney.
+    pub cures: Vec<Cure>,
     /// What the rules of steaming found.
     pub findings: Vec<Finding>,
 }
 
 /// Runs the loop for a plan.
 #[must_use]
-pub fn steaming(plan: &Plan, geometry: Option<&Geometry>) -> Steaming {
+pub fn steaming(plan: &Plan, plant: &Plant) -> Steaming {
+    let geometry = crate::geometry::of_fire(plan, plant);
     let Door {
         inputs,
         site,
         engine,
         blower,
         mut taken,
-    } = door(plan, geometry);
+    } = door(plan, geometry.as_ref());
     let working_pa = taken.wanted(&plan.duty.pressure);
     let valve_pa = valve_pressure(plan, &mut taken);
     let ran = match (&inputs, working_pa, valve_pa) {
-        (Some(inputs), Some(working), Some(valve)) => Some(run(inputs, (working, valve), &taken)),
+        (Some(inputs), Some(working), Some(valve)) => {
+            Some(run((plan, plant), inputs, (working, valve), &taken))
+        }
         _ => None,
     };
     let greatest = inputs.as_ref().zip(valve_pa).and_then(|(inputs, valve)| {
@@ -104,6 +110,7 @@ fn valve_pressure(plan: &Plan, taken: &mut Taken) -> Option<f64> {
 }
 
 fn run(
+    (plan, plant): (&Plan, &Plant),
     inputs: &Inputs,
     (working_pa, valve_pa): (f64, f64),
     taken: &Taken,
@@ -119,20 +126,36 @@ fn run(
     if let Some(state) = sweep.state_at(working_pa) {
         crate::fire::explain(state, taken, &mut working)?;
     }
-    let findings = steaming::findings(&Judging {
+    let judging = Judging {
         sweep: &sweep,
         working_pa,
         valve_pa,
         draws: draws.as_ref(),
         working: &working,
-    });
+    };
+    let mut findings = steaming::findings(&judging);
+    findings.extend(crate::fire::water(plan, plant, &judging));
     Ok(Run {
+        cures: cures(&findings, inputs, working_pa),
         sweep,
         outlook,
         draws,
         band: ratio_band,
         findings,
     })
+}
+
+/// Cures are sought for a fire that is not known to hold.
+fn cures(findings: &[Finding], inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
+    let holds = |f: &&Finding| f.rule.id == "steaming.holds";
+    let met = findings
+        .iter()
+        .find(holds)
+        .is_some_and(|f| matches!(f.verdict, Verdict::Met | Verdict::MetOnCondition));
+    if met {
+        return Vec::new();
+    }
+    crate::fire::cures(inputs, working_pa)
 }
 
 /// Evenly spaced pressures up to the valve, the working pressure among them.

@@ -5,9 +5,11 @@
 
 mod greatest;
 mod parts;
+mod supply;
 mod taken;
 
 pub use greatest::greatest_evaporation;
+pub use supply::{cures, water};
 pub use taken::{Taken, TakenNumber};
 
 use plan::Plan;

@@ -98,6 +98,7 @@ fn steaming(steaming: &Steaming) -> Value {
         "outlook": run.outlook.as_ref().map(|o| o.word.words()),
         "points": points,
         "crossings": crossings,
+        "cures": run.cures.iter().map(|c| c.says.as_str()).collect::<Vec<_>>(),
         "band": run.band.as_ref().map(band),
         "assumed": assumed.map(|e| e.assumption.id).collect::<Vec<_>>(),
     })

@@ -30,6 +30,7 @@ pub(super) fn tell(checked: &Checked, wanted: &Wanted<'_>) -> String {
     out.paragraph("Not asked by this version: ", &not_asked(&checked.answers));
     out.blank();
     tell_findings(&mut out, checked, wanted);
+    tell_cures(&mut out, checked);
     tell_conditions(&mut out, checked);
     tell_assumed(&mut out, checked);
     out.paragraph("", CAUTION);
@@ -165,6 +166,23 @@ fn tell_working(out: &mut Page, working: &Working) {
             out.paragraph("        outside its limits: ", breach);
         }
     }
+}
+
+/// The nearest changes that would let the fire hold.
+fn tell_cures(out: &mut Page, checked: &Checked) {
+    let cures = checked
+        .steaming
+        .run
+        .as_ref()
+        .map_or(&[][..], |run| &run.cures);
+    if cures.is_empty() {
+        return;
+    }
+    out.line("What would let the fire hold, one change at a time");
+    for cure in cures {
+        out.paragraph("  - ", &cure.says);
+    }
+    out.blank();
 }
 
 /// What is to be measured, each thing once with the places that wait for it.

@@ -1,0 +1,98 @@
+//! Water and its feed, and the sizes among which a cure of the fire is sought.
+
+use formulas::steam;
+use plan::Plan;
+use plan::section::FeedMeans as Planned;
+use plant::Plant;
+use reckoning::quantity::{MM, Quantity};
+use std::f64::consts::FRAC_PI_4;
+use steaming::consumption::{FeedMeans, WaterAsked};
+use steaming::{Candidates, Cure, Inputs, Judging, Stack, metric_steps};
+
+/// What the rules of water and feed find; nothing where the plan does not give the water above
+/// the lowest level.
+#[must_use]
+pub fn water(plan: &Plan, plant: &Plant, judging: &Judging<'_>) -> Vec<reckoning::Finding> {
+    let Some(reserve) = plant
+        .water
+        .as_ref()
+        .and_then(|water| water.reserve.as_ref())
+    else {
+        return Vec::new();
+    };
+    let Some(state) = judging.sweep.state_at(judging.working_pa) else {
+        return Vec::new();
+    };
+    let site = &state.inputs.site;
+    let Ok(feed) = steam::at_pt(site.atmosphere_pa, site.feed_k) else {
+        return Vec::new();
+    };
+    let cold = |m3: f64| feed.rho * m3;
+    let means: Vec<FeedMeans<'_>> = plan
+        .feed
+        .means
+        .iter()
+        .filter_map(|means| {
+            Some(FeedMeans {
+                id: means.id.get()?,
+                feeds_kg_s: cold(feeds_m3_s(means)?),
+            })
+        })
+        .collect();
+    steaming::water_findings(
+        judging,
+        &WaterAsked {
+            above_lowest_m3: reserve.value.si(),
+            run_s: plan.duty.run.value().map(Quantity::si),
+            means: &means,
+            tank_kg: plan.feed.tank.value().map(|tank| cold(tank.si())),
+        },
+    )
+}
+
+/// Water that a means feeds, m³/s: as measured, else what its plunger sweeps.
+fn feeds_m3_s(means: &Planned) -> Option<f64> {
+    if let Some(rate) = means.rate.value() {
+        return Some(rate.si());
+    }
+    let plunger = means.plunger.likely()?.value.si();
+    let stroke = means.stroke.likely()?.value.si();
+    let strokes = means.strokes.value()?.si();
+    let efficiency = means.efficiency.value()?.si();
+    Some(FRAC_PI_4 * plunger * plunger * stroke * strokes * efficiency)
+}
+
+/// Lumps as coal is sorted, mm (common practice, no source).
+const LUMPS_MM: [f64; 9] = [4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0];
+/// How far from the drawn bore a nozzle is sought, as shares of it.
+const NOZZLES: [f64; 2] = [0.5, 1.5];
+/// Chokes and heights tried, as shares of those drawn.
+const STACKS: [f64; 6] = [0.7, 0.8, 0.9, 1.1, 1.25, 1.5];
+
+/// The nearest nozzle, lump and chimney that would let the fire hold at working pressure. Empty
+/// where the plant has no balance there.
+#[must_use]
+pub fn cures(inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
+    // Drills come in twentieths of a millimetre.
+    let drawn_mm = inputs.blast.map_or(1.0, |blast| MM.from_si(blast.nozzle_m));
+    let twentieth = |share: f64| (share * drawn_mm * 20.0).round() / 20.0;
+    let nozzles = metric_steps(twentieth(NOZZLES[0]), twentieth(NOZZLES[1]), 5);
+    let lumps = LUMPS_MM.map(|mm| MM.to_si(mm));
+    let drawn = &inputs.chimney;
+    let stacks = STACKS.map(|share| Stack {
+        choke_m: drawn.choke_m * share,
+        height_m: drawn.height_m,
+    });
+    let taller = STACKS.map(|share| Stack {
+        choke_m: drawn.choke_m,
+        height_m: drawn.height_m * share,
+    });
+    let stacks: Vec<Stack> = stacks.into_iter().chain(taller).collect();
+    let candidates = Candidates {
+        nozzle_m: &nozzles,
+        lump_m: &lumps,
+        stack: &stacks,
+        ..Candidates::default()
+    };
+    steaming::cures(inputs, working_pa, &candidates).unwrap_or_else(|_| Vec::new())
+}

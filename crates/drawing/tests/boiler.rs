@@ -1,11 +1,11 @@
 //! The section of the boiler and the plan of its plate. All sizes are invented.
 
 use drawing::boiler::{
-    Bush, Cylinder, FireTube, Firehole, Grate, Hand, Nozzle, Stands, TubePlate, VerticalBoiler,
+    Bush, Chimney, Cylinder, FireTube, Firehole, Grate, Hand, Nozzle, TubePlate, VerticalBoiler,
     section, tube_plate,
 };
 use drawing::clash::clashes;
-use plant::part::{Hole, Outline, Plate};
+use plant::part::{Bar, Flange, Hole, Outline, Plate, Span, Stands, Turned};
 use proptest::prelude::*;
 use reckoning::quantity::Length;
 
@@ -22,6 +22,15 @@ fn cylinder(outside: f64, wall: f64, bottom: f64, top: f64) -> Cylinder {
     }
 }
 
+/// A length of thick tube.
+fn bush(s: f64) -> Turned {
+    let bar = Bar::Hollow {
+        outside: mm(14.0 * s),
+        bore: mm(7.0 * s),
+    };
+    Turned::bar(bar, Span::mm(0.0, 11.0 * s)).expect("a bush")
+}
+
 /// A boiler of this barrel diameter, invented for the test.
 fn boiler(barrel: f64, tubes: i32) -> VerticalBoiler {
     let s = barrel / 150.0;
@@ -30,11 +39,14 @@ fn boiler(barrel: f64, tubes: i32) -> VerticalBoiler {
         outside: mm(outside),
         thickness: mm(3.0 * s),
         underside: mm(underside),
-        flange: mm(15.0 * s),
-        stands,
-        inside_radius: mm(5.0 * s),
+        flange: Some(Flange {
+            stands,
+            inside_radius: mm(5.0 * s),
+            height: mm(15.0 * s),
+        }),
     };
     let tube = |i: i32| FireTube {
+        id: format!("tube.{}", i + tubes + 1),
         x: mm(f64::from(i) * 21.0 * s),
         outside: mm(12.0 * s),
         wall: mm(1.0 * s),
@@ -55,16 +67,20 @@ fn boiler(barrel: f64, tubes: i32) -> VerticalBoiler {
             wall: mm(3.0 * s),
         }),
         smokebox: Some(cylinder(barrel - 10.0 * s, 1.6 * s, 262.0 * s, 310.0 * s)),
-        chimney: Some(cylinder(40.0 * s, 1.6 * s, 310.0 * s, 420.0 * s)),
+        chimney: Some(Chimney {
+            choke: mm(36.0 * s),
+            mouth: mm(40.0 * s),
+            bottom: mm(310.0 * s),
+            taper: mm(380.0 * s),
+            top: mm(420.0 * s),
+        }),
         nozzle: Some(Nozzle {
-            outside: mm(6.0 * s),
             bore: mm(2.2 * s),
-            bottom: mm(270.0 * s),
             tip: mm(290.0 * s),
         }),
         grate: Some(Grate {
             top: mm(20.0 * s),
-            thickness: mm(5.0 * s),
+            thickness: Some(mm(5.0 * s)),
             diameter: mm(fire - 8.0 * s),
         }),
         water_level: Some(mm(200.0 * s)),
@@ -72,10 +88,12 @@ fn boiler(barrel: f64, tubes: i32) -> VerticalBoiler {
             id: "bush.gauge.lower".to_owned(),
             hand: Hand::Left,
             height: mm(165.0 * s),
-            outside: mm(14.0 * s),
-            bore: mm(7.0 * s),
-            length: mm(11.0 * s),
+            hole: mm(14.0 * s),
+            inward: mm(0.0),
+            part: bush(s),
         }],
+        typed: std::collections::BTreeMap::new(),
+        notes: Vec::new(),
     }
 }
 
@@ -118,15 +136,16 @@ fn every_leading_dimension_of_the_boiler_is_shown_once() {
     let expected = [
         "bore of the chimney",
         "bore of the nozzle",
+        "height of bush.gauge.lower",
         "height of the barrel",
         "height of the chimney",
         "height of the firebox",
         "height of the foundation ring",
         "height of the grate",
         "height of the water level",
-        "inside diameter of the firebox",
         "opening of the firehole",
         "outside diameter of the barrel",
+        "outside diameter of the firebox",
         "thickness of the lower tube plate",
         "thickness of the upper tube plate",
         "tubes",

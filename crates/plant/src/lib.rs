@@ -27,4 +27,4 @@ pub use known::Gap;
 pub use metal::density;
 pub use plant::{Outline, Plant, Resolved, Surfaces, resolve};
 pub use rules::*;
-pub use vertical::{Nest, WaterSpace};
+pub use vertical::{Nest, StandingPlate, Vessel, WaterSpace};

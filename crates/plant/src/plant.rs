@@ -9,7 +9,7 @@ use crate::joint::Joint;
 use crate::known::{Gap, Reading, shape};
 use crate::part::Part;
 use crate::rules;
-use crate::vertical::{self, Nest, WaterSpace};
+use crate::vertical::{self, Nest, Vessel, WaterSpace};
 
 /// Surfaces that pass heat, as far as they are known.
 #[derive(Clone, Debug, Default)]
@@ -56,6 +56,8 @@ pub struct Plant {
     pub parts: Vec<Part>,
     /// Joints.
     pub joints: Vec<Joint>,
+    /// How plates, barrel and ring stand, as drawn.
+    pub vessel: Option<Vessel>,
     /// Fire tubes in their plates.
     pub nest: Option<Nest>,
     /// Water and steam.
@@ -122,8 +124,10 @@ pub fn resolve(plan: &Plan) -> Resolved {
     let findings = rules::findings(plan, &built);
     let masses = vertical::masses(&built.parts);
     let firebox_length = built.frame.as_ref().map(vertical::Frame::firebox_length);
+    let vessel = built.drawn.as_ref().map(Vessel::of);
     Resolved {
         plant: Plant {
+            vessel,
             parts: built.parts,
             joints: built.joints,
             nest: built.nest,

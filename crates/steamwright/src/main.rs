@@ -28,6 +28,8 @@ enum Command {
     Reckon(command::reckon::Arguments),
     /// Write the route cards of the turned fittings of a plan
     Card(command::card::Arguments),
+    /// Draw a part of a plan, or the section of its boiler, in SVG on the standard output
+    Draw(command::draw::Arguments),
 }
 
 fn main() -> ExitCode {
@@ -37,6 +39,7 @@ fn main() -> ExitCode {
         Some(Command::Check(arguments)) => command::check::run(arguments),
         Some(Command::Reckon(arguments)) => command::reckon::run(arguments),
         Some(Command::Card(arguments)) => command::card::run(arguments),
+        Some(Command::Draw(arguments)) => command::draw::run(arguments),
     };
     let form = if json {
         output::Form::Json

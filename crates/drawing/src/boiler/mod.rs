@@ -1,33 +1,45 @@
 //! General section of the vertical boiler with wet firebox and fire tubes, and plan of a tube
 //! plate.
 //!
-//! It takes sizes that have been resolved; heights are above the bottom of the barrel.
+//! It takes sizes that have been resolved; heights are above the underside of the foundation ring.
 
 mod dimensions;
+mod door;
 mod plate;
 mod sizes;
+mod typed;
 
+use plant::part::Stands;
 use reckoning::quantity::Length;
 
 use crate::hatch::{Hatch, Leans};
 use crate::layout::{self, title_line};
 use crate::sheet::{At, Layer, Mark, Sheet, at};
 
+pub use door::{NotDrawn, of_plant};
 pub use plate::tube_plate;
 pub use sizes::{
-    Bush, Cylinder, FireTube, Firehole, Grate, Hand, Nozzle, Stands, TubePlate, VerticalBoiler,
+    Bush, Chimney, Cylinder, FireTube, Firehole, Grate, Hand, Nozzle, TubePlate, VerticalBoiler,
 };
 
 /// Room on the paper that the section itself may fill, mm.
 const FRAME: (f64, f64) = (120.0, 225.0);
 
+/// How much of the nozzle is shown below its tip, mm on the paper.
+const NOZZLE_SHOWN: f64 = 5.0;
+
 /// The section through the axis with its leading dimensions.
 #[must_use]
 pub fn section(boiler: &VerticalBoiler) -> Sheet {
-    let tallest = [Some(boiler.barrel), boiler.smokebox, boiler.chimney]
+    let tops = [
+        Some(boiler.barrel.top),
+        boiler.smokebox.map(|c| c.top),
+        boiler.chimney.map(|c| c.top),
+    ];
+    let tallest = tops
         .into_iter()
         .flatten()
-        .map(|c| c.top.mm())
+        .map(Length::mm)
         .fold(boiler.upper_plate.underside.mm(), f64::max);
     let wide = boiler.barrel.outside.mm();
     let scale = layout::scale_for(wide, tallest, FRAME);
@@ -44,8 +56,16 @@ pub fn section(boiler: &VerticalBoiler) -> Sheet {
     let axis = Mark::Line(at(0.0, -4.0), at(0.0, tall + 4.0));
     view.sheet.draw(Layer::Axis, axis);
     view.dimensions(boiler);
-    title_line(&mut view.sheet, "section on the axis");
+    title_line(&mut view.sheet, &view_words(boiler));
     view.sheet
+}
+
+fn view_words(boiler: &VerticalBoiler) -> String {
+    let mut words = String::from("section on the axis");
+    for note in &boiler.notes {
+        words += &format!("; {note}");
+    }
+    words
 }
 
 /// Convex areas on the paper where shells are pierced: firehole and bushes.
@@ -59,7 +79,7 @@ fn openings(boiler: &VerticalBoiler, scale: f64) -> Vec<Vec<At>> {
         areas.push(rectangle(inner, y - over, r, y + over));
     }
     for bush in &boiler.bushes {
-        let (y, half) = (bush.height.mm() * scale, bush.outside.mm() / 2.0 * scale);
+        let (y, half) = (bush.height.mm() * scale, bush.hole.mm() / 2.0 * scale);
         let inner = r - boiler.barrel.wall.mm() * scale;
         areas.push(match bush.hand {
             Hand::Right => rectangle(inner, y - half, r, y + half),
@@ -135,7 +155,7 @@ impl View {
             self.cylinder("smokebox", smokebox, (Leans::Left, 1.5));
         }
         if let Some(chimney) = &boiler.chimney {
-            self.cylinder("chimney", chimney, (Leans::Right, 1.5));
+            self.chimney(chimney);
         }
     }
 
@@ -165,9 +185,13 @@ impl View {
     /// Outline of a flanged plate from left to right and back, the bends as short chords.
     fn flanged(&self, plate: &TubePlate) -> Vec<At> {
         let r = self.paper(plate.outside / 2.0);
-        let (t, h) = (self.paper(plate.thickness), self.paper(plate.flange));
-        let bend = self.paper(plate.inside_radius);
-        let up = match plate.stands {
+        let t = self.paper(plate.thickness);
+        let Some(flange) = plate.flange else {
+            let low = self.paper(plate.underside);
+            return rectangle(-r, low, r, low + t);
+        };
+        let (h, bend) = (self.paper(flange.height), self.paper(flange.inside_radius));
+        let up = match flange.stands {
             Stands::Up => 1.0,
             Stands::Down => -1.0,
         };
@@ -186,7 +210,7 @@ impl View {
         let mut half: Vec<At> = arc(bend + t, -12, 0).collect();
         half.extend([at(r, h), at(r - t, h)]);
         half.extend(arc(bend, 0, -12));
-        let outer_face = match plate.stands {
+        let outer_face = match flange.stands {
             Stands::Up => self.paper(plate.underside),
             Stands::Down => self.paper(plate.underside + plate.thickness),
         };
@@ -200,8 +224,8 @@ impl View {
     }
 
     fn inside(&mut self, boiler: &VerticalBoiler) {
-        for (i, tube) in boiler.tubes.iter().enumerate() {
-            let part = format!("tube.{}", i + 1);
+        for tube in &boiler.tubes {
+            let part = tube.id.clone();
             let (x, r) = (self.paper(tube.x), self.paper(tube.outside / 2.0));
             let bore = r - self.paper(tube.wall);
             let (low, high) = (self.paper(tube.bottom), self.paper(tube.top));
@@ -221,8 +245,17 @@ impl View {
         }
         if let Some(grate) = boiler.grate {
             let (r, y) = (self.paper(grate.diameter / 2.0), self.paper(grate.top));
-            let area = rectangle(-r, y - self.paper(grate.thickness), r, y);
-            self.cut("grate", area, (Leans::Left, 1.5), &[]);
+            match grate.thickness {
+                Some(thick) => {
+                    let area = rectangle(-r, y - self.paper(thick), r, y);
+                    self.cut("grate", area, (Leans::Left, 1.5), &[]);
+                }
+                // Its upper side alone.
+                None => {
+                    let line = Mark::Line(at(-r, y), at(r, y));
+                    self.sheet.draw_of("grate", Layer::Outline, line);
+                }
+            }
         }
         if let Some(level) = boiler.water_level {
             self.water(boiler, level);
@@ -265,24 +298,35 @@ impl View {
         }
     }
 
+    /// The bore of the nozzle at its tip: two edges and the mouth.
     fn nozzle(&mut self, nozzle: &Nozzle) {
-        let (r, bore) = (
-            self.paper(nozzle.outside / 2.0),
-            self.paper(nozzle.bore / 2.0),
+        let (r, tip) = (self.paper(nozzle.bore / 2.0), self.paper(nozzle.tip));
+        let low = tip - NOZZLE_SHOWN;
+        let edge = vec![at(-r, low), at(-r, tip), at(r, tip), at(r, low)];
+        self.sheet
+            .draw_of("blast.nozzle", Layer::Outline, Mark::Open(edge));
+    }
+
+    /// The bore of the chimney.
+    fn chimney(&mut self, chimney: &Chimney) {
+        let (choke, mouth) = (
+            self.paper(chimney.choke / 2.0),
+            self.paper(chimney.mouth / 2.0),
         );
-        let (low, tip) = (self.paper(nozzle.bottom), self.paper(nozzle.tip));
+        let [low, taper, high] =
+            [chimney.bottom, chimney.taper, chimney.top].map(|z| self.paper(z));
         for side in [-1.0, 1.0] {
-            let area = vec![
-                at(side * bore, low),
-                at(side * r, low),
-                at(side * r, tip),
-                at(side * bore, tip),
+            let wall = vec![
+                at(side * choke, low),
+                at(side * choke, taper),
+                at(side * mouth, high),
             ];
-            self.cut("nozzle", area, (Leans::Left, 1.0), &[]);
+            self.sheet
+                .draw_of("chimney", Layer::Outline, Mark::Open(wall));
         }
-        for y in [low, tip] {
-            let rim = Mark::Line(at(-bore, y), at(bore, y));
-            self.sheet.draw_of("nozzle", Layer::Outline, rim);
+        for (r, y) in [(choke, low), (mouth, high)] {
+            let rim = Mark::Line(at(-r, y), at(r, y));
+            self.sheet.draw_of("chimney", Layer::Outline, rim);
         }
     }
 
@@ -308,23 +352,38 @@ impl View {
         }
     }
 
+    /// A bush in section, its inner end `inner` from the axis.
     fn bush(&mut self, bush: &Bush, inner: f64) {
         let side = match bush.hand {
             Hand::Left => -1.0,
             Hand::Right => 1.0,
         };
-        let (from, to) = (side * inner, side * (inner + self.paper(bush.length)));
-        let y = self.paper(bush.height);
-        let (r, bore) = (self.paper(bush.outside / 2.0), self.paper(bush.bore / 2.0));
-        for (a, b) in [(bore, r), (-r, -bore)] {
-            let area = rectangle(from, y + a, to, y + b);
-            self.cut(&bush.id, area, (Leans::Left, 1.0), &[]);
+        let from = inner - self.paper(bush.inward);
+        let (y, scale) = (self.paper(bush.height), self.scale);
+        let place = |(z, r): (f64, f64)| at(side * (from + z * scale), y + r * scale);
+        let outline = crate::turned::Outline::of(&bush.part);
+        let loops = outline
+            .quads()
+            .iter()
+            .map(|quad| quad.iter().map(|corner| place(*corner)).collect())
+            .collect();
+        let hatch = Hatch {
+            loops,
+            voids: Vec::new(),
+            leans: Leans::Left,
+            spacing: 1.0,
+        };
+        self.sheet
+            .draw_of(&bush.id, Layer::Hatch, Mark::Hatch(hatch));
+        for (a, b) in outline.edges() {
+            let edge = Mark::Line(place(a), place(b));
+            self.sheet.draw_of(&bush.id, Layer::Outline, edge);
         }
-        for x in [from, to] {
-            let rim = Mark::Line(at(x, y - bore), at(x, y + bore));
-            self.sheet.draw_of(&bush.id, Layer::Outline, rim);
-        }
-        let axis = Mark::Line(at(from - side * 3.0, y), at(to + side * 3.0, y));
+        let to = outline.high;
+        let axis = Mark::Line(
+            place((0.0, 0.0)).moved(side * -3.0, 0.0),
+            place((to, 0.0)).moved(side * 3.0, 0.0),
+        );
         self.sheet.draw_of(&bush.id, Layer::Axis, axis);
     }
 }

@@ -1,5 +1,8 @@
 //! What the section of the boiler needs to know: sizes that have been resolved.
 
+use std::collections::BTreeMap;
+
+use plant::part::{Flange, Turned};
 use reckoning::quantity::Length;
 
 /// A cylinder standing on the axis of the boiler.
@@ -15,16 +18,7 @@ pub struct Cylinder {
     pub top: Length,
 }
 
-/// Which way the flange of a plate stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Stands {
-    /// Upwards.
-    Up,
-    /// Downwards.
-    Down,
-}
-
-/// A flanged tube plate.
+/// A tube plate, flat or flanged.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TubePlate {
     /// Diameter over the flange.
@@ -33,17 +27,15 @@ pub struct TubePlate {
     pub thickness: Length,
     /// Height of the underside of its flat part.
     pub underside: Length,
-    /// Height of the flange over all, the thickness of the plate included.
-    pub flange: Length,
-    /// Which way the flange stands.
-    pub stands: Stands,
-    /// Radius inside the bend.
-    pub inside_radius: Length,
+    /// Flange, where it has one.
+    pub flange: Option<Flange>,
 }
 
-/// A fire tube in the plane of section.
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// A fire tube drawn in the plane of section.
+#[derive(Clone, Debug, PartialEq)]
 pub struct FireTube {
+    /// Id in the plan.
+    pub id: String,
     /// Distance of its axis to the right of the axis of the boiler.
     pub x: Length,
     /// Outside diameter.
@@ -65,6 +57,17 @@ pub enum Hand {
     Right,
 }
 
+impl Hand {
+    /// The other side.
+    #[must_use]
+    pub fn other(self) -> Self {
+        match self {
+            Self::Left => Self::Right,
+            Self::Right => Self::Left,
+        }
+    }
+}
+
 /// A bush in the barrel, its axis level.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Bush {
@@ -74,12 +77,12 @@ pub struct Bush {
     pub hand: Hand,
     /// Height of its axis.
     pub height: Length,
-    /// Outside diameter.
-    pub outside: Length,
-    /// Bore.
-    pub bore: Length,
-    /// Length; its inner end is flush with the inside of the barrel.
-    pub length: Length,
+    /// Diameter of its hole in the barrel.
+    pub hole: Length,
+    /// How far it reaches in beyond the inside of the barrel.
+    pub inward: Length,
+    /// Its shape, along its axis from its inner end.
+    pub part: Turned,
 }
 
 /// The hole for firing: a ring between barrel and firebox, on the right.
@@ -98,23 +101,34 @@ pub struct Firehole {
 pub struct Grate {
     /// Height of its upper side.
     pub top: Length,
-    /// Thickness.
-    pub thickness: Length,
+    /// Thickness, where it is known.
+    pub thickness: Option<Length>,
     /// Diameter.
     pub diameter: Length,
 }
 
-/// The blast nozzle, upright on the axis.
+/// The blast nozzle, upright on the axis: of its metal nothing is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Nozzle {
-    /// Outside diameter of the pipe.
-    pub outside: Length,
     /// Bore at the tip.
     pub bore: Length,
-    /// Height of the lower end that is drawn.
-    pub bottom: Length,
     /// Height of the tip.
     pub tip: Length,
+}
+
+/// The chimney by its bore: of its metal nothing is known.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Chimney {
+    /// Least bore, which begins at the bottom.
+    pub choke: Length,
+    /// Bore at the top.
+    pub mouth: Length,
+    /// Height of the choke.
+    pub bottom: Length,
+    /// Height at which the parallel part ends.
+    pub taper: Length,
+    /// Height of the top.
+    pub top: Length,
 }
 
 /// Resolved sizes of the boiler.
@@ -122,7 +136,7 @@ pub struct Nozzle {
 pub struct VerticalBoiler {
     /// Name of the plant.
     pub name: String,
-    /// Barrel; its bottom is the datum, height 0.
+    /// Barrel. Heights are above the underside of the foundation ring.
     pub barrel: Cylinder,
     /// Shell of the firebox.
     pub firebox: Cylinder,
@@ -130,7 +144,7 @@ pub struct VerticalBoiler {
     pub upper_plate: TubePlate,
     /// Plate over the fire.
     pub lower_plate: TubePlate,
-    /// Fire tubes cut by the plane of section.
+    /// Fire tubes drawn as cut by the plane of section.
     pub tubes: Vec<FireTube>,
     /// Height of the upper side of the foundation ring, which fills the space between firebox
     /// and barrel from the bottom of the firebox.
@@ -140,13 +154,18 @@ pub struct VerticalBoiler {
     /// Smokebox.
     pub smokebox: Option<Cylinder>,
     /// Chimney.
-    pub chimney: Option<Cylinder>,
+    pub chimney: Option<Chimney>,
     /// Blast nozzle.
     pub nozzle: Option<Nozzle>,
     /// Grate.
     pub grate: Option<Grate>,
     /// Height of the working water level.
     pub water_level: Option<Length>,
-    /// Bushes.
+    /// Bushes in the barrel.
     pub bushes: Vec<Bush>,
+    /// What the maker wrote for a dimension, by the name of the dimension; the others are written
+    /// in millimetres.
+    pub typed: BTreeMap<String, String>,
+    /// What the reader must know of the picture: parts turned into the plane, parts left out.
+    pub notes: Vec<String>,
 }

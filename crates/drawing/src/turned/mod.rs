@@ -16,7 +16,7 @@ use crate::layout::{scale_for, title_line};
 use crate::sheet::{At, Layer, Mark, Sheet, at};
 
 use holes::Hole;
-use outline::Outline;
+pub(crate) use outline::Outline;
 
 /// Room on the paper that the section itself may fill, mm.
 const FRAME: (f64, f64) = (110.0, 100.0);

@@ -52,9 +52,9 @@ impl From<Straight<'_>> for Piece {
 }
 
 /// Outline in the plane.
-pub(super) struct Outline {
-    pub(super) low: f64,
-    pub(super) high: f64,
+pub(crate) struct Outline {
+    pub(crate) low: f64,
+    pub(crate) high: f64,
     /// Azimuth that is drawn upwards, radians.
     pub(super) azimuth: f64,
     /// Outside as turned, without flats.
@@ -66,10 +66,10 @@ pub(super) struct Outline {
 }
 
 /// A line in the plane: places on the axis and distances from it, negative below.
-pub(super) type Edge = ((f64, f64), (f64, f64));
+pub(crate) type Edge = ((f64, f64), (f64, f64));
 
 impl Outline {
-    pub(super) fn of(part: &Turned) -> Self {
+    pub(crate) fn of(part: &Turned) -> Self {
         let outside: Vec<Piece> = part.outside().map(Piece::from).collect();
         let first_hole = part.cross_holes().next().map(|(_, h)| h.azimuth.rad());
         let first_flat = part.flats().next().map(|f| f.azimuth.rad());
@@ -131,7 +131,7 @@ impl Outline {
     }
 
     /// Cut metal as quadrangles side by side.
-    pub(super) fn quads(&self) -> Vec<[(f64, f64); 4]> {
+    pub(crate) fn quads(&self) -> Vec<[(f64, f64); 4]> {
         let mut quads = Vec::new();
         for (face, side) in self.faces.iter().zip([1.0, -1.0]) {
             let mut marks: Vec<f64> = face
@@ -159,7 +159,7 @@ impl Outline {
     }
 
     /// Lines of the outline: cut edges, and edges of the bore seen behind the plane.
-    pub(super) fn edges(&self) -> Vec<Edge> {
+    pub(crate) fn edges(&self) -> Vec<Edge> {
         let mut edges = Vec::new();
         for (face, side) in self.faces.iter().zip([1.0, -1.0]) {
             for p in face.iter().chain(&self.inside) {

@@ -15,6 +15,7 @@ mod plate;
 mod sizes;
 mod space;
 mod surfaces;
+mod vessel;
 mod water;
 
 use plan::{Entry, Plan};
@@ -30,6 +31,7 @@ use crate::plant::{Outline, Surfaces};
 
 pub use nest::Nest;
 pub use space::WaterSpace;
+pub use vessel::{StandingPlate, Vessel};
 
 pub(crate) use frame::Frame;
 pub(crate) use sizes::Sizes;

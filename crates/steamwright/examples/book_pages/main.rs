@@ -7,6 +7,7 @@ mod assumption_index;
 mod checks;
 mod formula_index;
 mod outside;
+mod pictures;
 mod rule_index;
 
 use reckoning::source::DERIVED;
@@ -30,17 +31,20 @@ fn main() -> ExitCode {
 
 /// Every page by its name, or why one cannot be written.
 fn pages() -> Result<Vec<(&'static str, String)>, String> {
-    Ok(vec![
+    let mut pages = vec![
         ("plan-fields.md", plan::fields_page()),
         ("formulas.md", formula_index::page()),
         ("rules.md", rule_index::page()),
         ("assumptions.md", assumption_index::page()),
         ("checks.md", checks::page()?),
-    ])
+    ];
+    pages.extend(pictures::pictures()?);
+    Ok(pages)
 }
 
 fn write(folder: &Path, pages: &[(&str, String)]) -> Result<(), String> {
-    std::fs::create_dir_all(folder).map_err(|e| format!("{}: {e}", folder.display()))?;
+    let pictures = folder.join(pictures::FOLDER);
+    std::fs::create_dir_all(&pictures).map_err(|e| format!("{}: {e}", pictures.display()))?;
     for (name, text) in pages {
         let path = folder.join(name);
         std::fs::write(&path, text).map_err(|e| format!("{}: {e}", path.display()))?;

@@ -1,6 +1,6 @@
 //! Plan and workshop from their files, with every fault in them located.
 
-use plan::{File, Plan, Problem, Read, Workshop};
+use plan::{Fault, File, Plan, Problem, Read, Workshop};
 use serde_json::{Value, json};
 use std::fmt::Write as _;
 use std::io::ErrorKind;
@@ -46,6 +46,23 @@ pub(crate) fn read(plan: &Path, workshop: Option<&Path>) -> Result<Inputs, Failu
         workshop_file: beside,
         problems,
     })
+}
+
+/// A text that is not TOML, or that a later program wrote, has nothing to work from.
+pub(crate) fn readable(inputs: &Inputs) -> Result<(), Failure> {
+    let hopeless = inputs.problems.iter().find(|located| {
+        matches!(
+            located.problem.fault,
+            Fault::Syntax { .. } | Fault::FormatNewer { .. }
+        )
+    });
+    match hopeless {
+        None => Ok(()),
+        Some(located) => Err(Failure {
+            says: format!("{} cannot be read", located.problem.file),
+            faults: located.frame.lines().map(str::to_owned).collect(),
+        }),
+    }
 }
 
 /// The plan and workshop that are built into the program.

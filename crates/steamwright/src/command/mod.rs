@@ -2,5 +2,6 @@
 
 pub(crate) mod card;
 pub(crate) mod check;
+pub(crate) mod draw;
 pub(crate) mod files;
 pub(crate) mod reckon;

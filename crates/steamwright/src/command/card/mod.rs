@@ -7,7 +7,6 @@ use super::files::{self, Inputs};
 use crate::output::{Answer, Failure};
 use clap::Args;
 use design::bench::{Bench, Taking, bench, tools};
-use plan::Fault;
 use reckoning::Verdict;
 use std::path::{Path, PathBuf};
 
@@ -35,7 +34,7 @@ struct Cards<'a> {
 /// Reads the files and writes the cards.
 pub(crate) fn run(asked: &Arguments) -> Result<Answer, Failure> {
     let inputs = files::read(&asked.plan, asked.workshop.as_deref())?;
-    readable(&inputs)?;
+    files::readable(&inputs)?;
     let Some(workshop_file) = &inputs.workshop_file else {
         return Err(Failure {
             says: format!("no workshop was found for {}", asked.plan.display()),
@@ -60,23 +59,6 @@ pub(crate) fn run(asked: &Arguments) -> Result<Answer, Failure> {
         json: json::cards(&cards),
         code: cards.code(),
     })
-}
-
-/// A text that is not TOML, or that a later program wrote, gives no card.
-fn readable(inputs: &Inputs) -> Result<(), Failure> {
-    let hopeless = inputs.problems.iter().find(|located| {
-        matches!(
-            located.problem.fault,
-            Fault::Syntax { .. } | Fault::FormatNewer { .. }
-        )
-    });
-    match hopeless {
-        None => Ok(()),
-        Some(located) => Err(Failure {
-            says: format!("{} cannot be read", located.problem.file),
-            faults: located.frame.lines().map(str::to_owned).collect(),
-        }),
-    }
 }
 
 /// The fitting that is asked for, or all of them.

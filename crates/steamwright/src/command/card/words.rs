@@ -6,6 +6,7 @@ use design::bench::{Bench, Written};
 use making::{RowText, SettingText};
 use reckoning::quantity::show;
 use reckoning::{Finding, Verdict};
+use std::path::Path;
 
 /// The widest line.
 const WIDTH: usize = 100;
@@ -19,13 +20,13 @@ pub(super) fn cards(asked: &Cards<'_>) -> String {
         if place > 0 {
             out += "\n\n";
         }
-        out += &page(bench);
+        out += &page(bench, asked.plan_file);
     }
     out += &foot(asked);
     out
 }
 
-fn page(bench: &Bench) -> String {
+fn page(bench: &Bench, plan: &Path) -> String {
     let mut out = folded("ROUTE CARD  ", &format!("{}: {}", bench.id, bench.name));
     let mut facts = bench.from.clone();
     if let Some(count) = bench.count {
@@ -35,6 +36,8 @@ fn page(bench: &Bench) -> String {
     out += &"-".repeat(WIDTH);
     out += "\n";
     out += &folded("Answer      ", &answer(bench));
+    let picture = format!("steamwright draw {} {}", plan.display(), bench.id);
+    out += &folded("Drawing     ", &picture);
     match &bench.card {
         Ok(card) => out += &written(card),
         Err(why) => {

@@ -22,6 +22,16 @@ pub trait Section {
 pub trait Row: Section {
     /// Its id.
     fn id(&self) -> &Entry<String>;
+    /// Its id, or its number in its list where it has none.
+    fn called(&self) -> String {
+        let id = self.id();
+        id.get()
+            .map_or_else(
+                || id.path().rsplit('.').nth(1).unwrap_or(""),
+                String::as_str,
+            )
+            .to_owned()
+    }
 }
 
 /// A list of tables, whatever its rows are.

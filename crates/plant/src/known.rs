@@ -49,12 +49,17 @@ impl Reading {
 
     /// Notes a field as missing, once.
     pub(crate) fn miss(&mut self, field: &str, wanted_for: &'static str) {
-        if !self.gaps.iter().any(|gap| gap.field == field) {
-            self.gaps.push(Gap {
-                field: field.to_owned(),
-                wanted_for,
-            });
-        }
+        note(&mut self.gaps, field, wanted_for);
+    }
+}
+
+/// Notes a field among the gaps, once.
+pub(crate) fn note(gaps: &mut Vec<Gap>, field: &str, wanted_for: &'static str) {
+    if !gaps.iter().any(|gap| gap.field == field) {
+        gaps.push(Gap {
+            field: field.to_owned(),
+            wanted_for,
+        });
     }
 }
 

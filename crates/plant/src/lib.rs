@@ -8,7 +8,6 @@
 //! features, so that the same features, cut in any order, give the same part: the order of work
 //! can be simulated on the shape itself.
 
-mod fitting;
 mod gas_path;
 mod joint;
 mod known;
@@ -18,6 +17,7 @@ mod rules;
 mod thread;
 mod vertical;
 
+pub mod fitting;
 pub mod layout;
 pub mod part;
 

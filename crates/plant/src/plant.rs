@@ -122,7 +122,7 @@ pub fn resolve(plan: &Plan) -> Resolved {
         None => vertical::Built::default(),
     };
     let findings = rules::findings(plan, &built);
-    let masses = vertical::masses(&built.parts);
+    let masses = vertical::masses(&built);
     let firebox_length = built.frame.as_ref().map(vertical::Frame::firebox_length);
     let vessel = built.drawn.as_ref().map(Vessel::of);
     Resolved {

@@ -4,7 +4,6 @@ mod assumed;
 mod drills;
 mod fitting;
 mod metal;
-mod refers;
 mod rules;
 mod shape;
 mod workshop;
@@ -14,8 +13,8 @@ pub(crate) use rules::{REFERS, SHAPE, THREAD};
 pub use workshop::{Taking, Tools, tools};
 
 use making::{NoCard, Piece, Proposal, SettingText};
-use plan::Plan;
 use plan::section::Fitting;
+use plan::{Plan, Row};
 use reckoning::{Finding, Verdict};
 
 /// One fitting at the bench.
@@ -114,7 +113,7 @@ fn one(fitting: &Fitting, tools: &Tools) -> Bench {
                 .map(|gap| format!("workshop: {gap}")),
         );
     }
-    let id = workshop::name(&fitting.id);
+    let id = fitting.called();
     let called = fitting.name.get().cloned();
     let metal = fitting.metal.get().cloned();
     let bar = fitting

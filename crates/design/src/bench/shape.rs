@@ -1,12 +1,13 @@
-//! Whether the features of a fitting make one piece.
+//! Whether the features of a fitting make one piece, and are asked what they can do.
 
-use plan::section::{Fitting, Step};
-use plant::part::{Form, Span, Surface, Thread, Turned};
+use plan::Row;
+use plan::section::{Bore, CrossHole, CrossReach, Fitting, Step};
+use plant::fitting::{Fault, Fitted};
+use plant::part::{self, Form, Span, Surface, Turned};
 use reckoning::Finding;
 use reckoning::quantity::{Length, show};
 
-use super::rules::{SHAPE, THREAD, against};
-use super::workshop::name;
+use super::rules::{REFERS, SHAPE, THREAD, against};
 
 /// Sizes nearer than this are one, mm.
 const SAME_MM: f64 = 1e-6;
@@ -18,23 +19,80 @@ fn size(length: Length) -> String {
     show::quantity(length.m(), &reckoning::quantity::MM, 4)
 }
 
+fn place(fitting: &Fitting) -> String {
+    format!("fitting.{}", fitting.called())
+}
+
+/// What is wrong with the drawing of a fitting.
+pub(super) fn findings(fitting: &Fitting, made: &Fitted) -> Vec<Finding> {
+    let mut found: Vec<Finding> = made.faults.iter().map(|f| fault(fitting, f)).collect();
+    for step in &fitting.steps {
+        found.extend(on_step(fitting, step, made));
+    }
+    // Of a part with a gap it is not known yet whether it falls apart.
+    if let Some(shape) = made.shape.as_ref().filter(|_| made.gaps.is_empty()) {
+        found.extend(whole(fitting, shape));
+    }
+    found
+}
+
+/// What could not be drawn.
+fn fault(fitting: &Fitting, fault: &Fault) -> Finding {
+    let says = fault.to_string();
+    match fault {
+        Fault::Shape(_) => against(&SHAPE, &place(fitting), says, SHAPE.remedy),
+        Fault::Thread { field, .. } => against(&THREAD, field, says, THREAD.remedy),
+        Fault::Alone { field, .. } => against(&REFERS, field, says, REFERS.remedy),
+        Fault::Stranger { field, known, .. } => {
+            let remedy = format!("name one of {}", known.join(", "));
+            against(&REFERS, field, says, remedy)
+        }
+        Fault::Twice { field, .. } => {
+            let remedy = "put all that must run true with it into one demand";
+            against(&REFERS, field, says, remedy)
+        }
+    }
+}
+
+/// What is wrong with a step and what is cut on it.
+fn on_step(fitting: &Fitting, step: &Step, made: &Fitted) -> Vec<Finding> {
+    let id = step.called();
+    let Some(Form::Turned { span, from, .. }) = made.feature(&id).map(|f| &f.form) else {
+        return Vec::new();
+    };
+    let cylinder = (*span, *from);
+    let mut found = Vec::new();
+    found.extend(wider(fitting, step, *from));
+    let thread = made.feature(&format!("{id}-thread"));
+    if let Some(Form::Threaded { span, thread, .. }) = thread.map(|f| &f.form) {
+        found.extend(thread_on(step, cylinder, (thread, span.length())));
+    }
+    if let Some(chamfered) = step.chamfer.get() {
+        found.extend(chamfer(step, cylinder, chamfered.drawn.value));
+    }
+    found
+}
+
 /// A step wider than its bar.
-pub(super) fn wider(step: &Step, diameter: Length, bar: Length) -> Option<Finding> {
-    let says = format!(
-        "{} is {} and the bar is {}",
-        name(&step.id),
-        size(diameter),
-        size(bar)
-    );
-    let remedy = format!("take a bar of {} or more", size(diameter));
-    Some(against(&SHAPE, step.diameter.path(), says, remedy))
+fn wider(fitting: &Fitting, step: &Step, diameter: Length) -> Option<Finding> {
+    let bar = fitting.bar.get()?.drawn.value;
+    (bar < diameter).then(|| {
+        let says = format!(
+            "{} is {} and the bar is {}",
+            step.called(),
+            size(diameter),
+            size(bar)
+        );
+        let remedy = format!("take a bar of {} or more", size(diameter));
+        against(&SHAPE, step.diameter.path(), says, remedy)
+    })
 }
 
 /// A thread that is longer than its step, or of another size.
-pub(super) fn thread_on(
+fn thread_on(
     step: &Step,
     (span, diameter): (Span, Length),
-    (thread, full): (&Thread, Length),
+    (thread, full): (&part::Thread, Length),
 ) -> Vec<Finding> {
     let mut found = Vec::new();
     if (thread.major - diameter).mm().abs() > BLANK_MM {
@@ -60,11 +118,7 @@ pub(super) fn thread_on(
 }
 
 /// A chamfer that takes the whole step.
-pub(super) fn chamfer(
-    step: &Step,
-    (span, diameter): (Span, Length),
-    chamfer: Length,
-) -> Option<Finding> {
+fn chamfer(step: &Step, (span, diameter): (Span, Length), chamfer: Length) -> Option<Finding> {
     let most = if span.length() < diameter / 2.0 {
         span.length()
     } else {
@@ -78,8 +132,7 @@ pub(super) fn chamfer(
 }
 
 /// What is wrong with the whole.
-pub(super) fn faults(fitting: &Fitting, made: &Turned) -> Vec<Finding> {
-    let place = format!("fitting.{}", name(&fitting.id));
+fn whole(fitting: &Fitting, made: &Turned) -> Vec<Finding> {
     let mut found = Vec::new();
     let whole: Length = fitting
         .steps
@@ -91,7 +144,7 @@ pub(super) fn faults(fitting: &Fitting, made: &Turned) -> Vec<Finding> {
     if short || made.bodies().len() != 1 {
         let says = "a bore is as wide as the outside: the piece falls apart";
         let remedy = "make the bore smaller or the outside larger";
-        found.push(against(&SHAPE, &place, says, remedy));
+        found.push(against(&SHAPE, &place(fitting), says, remedy));
     }
     for bore in &fitting.bores {
         let depth = bore.depth.get().map(|size| size.drawn.value);
@@ -109,13 +162,13 @@ pub(super) fn faults(fitting: &Fitting, made: &Turned) -> Vec<Finding> {
 }
 
 /// A thread inside that is longer than its hole, or whose hole is as wide as it.
-fn thread_in(bore: &plan::section::Bore, made: &Turned) -> Option<Finding> {
-    let id = format!("{}-thread", name(&bore.id));
+fn thread_in(bore: &Bore, made: &Turned) -> Option<Finding> {
+    let id = format!("{}-thread", bore.called());
     let feature = made.feature(&id)?;
     let Form::Threaded { thread, span, .. } = &feature.form else {
         return None;
     };
-    let hole = made.feature(&name(&bore.id))?;
+    let hole = made.feature(&bore.called())?;
     let diameter = match &hole.form {
         Form::Drilled { diameter, .. } => *diameter,
         Form::Turned {
@@ -146,17 +199,21 @@ fn thread_in(bore: &plan::section::Bore, made: &Turned) -> Option<Finding> {
 }
 
 /// A cross hole beside the part, or into a bore that is not there.
-fn crossing(row: &plan::section::CrossHole, made: &Turned) -> Option<Finding> {
-    let at = row.at.get()?.drawn.value;
+fn crossing(row: &CrossHole, made: &Turned) -> Option<Finding> {
+    let Form::Cross(hole) = &made.feature(&row.called())?.form else {
+        return None;
+    };
+    let part::CrossHole {
+        z: at,
+        diameter,
+        offset,
+        ..
+    } = *hole;
     let Some(outside) = made.outside_at(at) else {
         let says = format!("{} lies outside the part", size(at));
         let remedy = "measure from the left end of the part";
         return Some(against(&SHAPE, row.at.path(), says, remedy));
     };
-    let (diameter, offset) = (
-        row.diameter.get()?.drawn.value,
-        row.offset.value().unwrap_or(Length::from_mm(0.0)),
-    );
     if offset.mm() + diameter.mm() / 2.0 >= outside.mm() / 2.0 {
         let says = format!(
             "a hole of {} breaks out of the side of {}",
@@ -166,7 +223,7 @@ fn crossing(row: &plan::section::CrossHole, made: &Turned) -> Option<Finding> {
         let remedy = "make the hole smaller or bring it nearer to the axis";
         return Some(against(&SHAPE, row.diameter.path(), says, remedy));
     }
-    let into = row.reach.value() == Some(plan::section::CrossReach::IntoBore);
+    let into = row.reach.value() == Some(CrossReach::IntoBore);
     (into && made.inside_at(at).is_none()).then(|| {
         let says = format!("there is no bore at {} from the left end", size(at));
         let remedy = "move the hole to the bore, or make the bore deeper";

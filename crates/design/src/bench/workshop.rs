@@ -9,7 +9,7 @@ use making::workshop::{
     Dial, DrillingMachine, Hold, Holder, Lathe, Reamer, ReamerDrive, Speeds, Workshop as Shop,
 };
 use plan::workshop::{DialUnit, Holding, HoldingKind, Lathe as Machine, ReamerKind, Threading};
-use plan::{Entry, Workshop};
+use plan::{Entry, Row, Workshop};
 use reckoning::quantity::{Length, Ratio};
 use reckoning::{Assumption, Given, Known, Origin, Typed};
 
@@ -148,7 +148,7 @@ fn holders(holdings: &[Holding], taking: &mut Taking) -> Vec<Holder> {
             // It is taken with the drilling machine.
             HoldingKind::VeeBlock => continue,
             HoldingKind::Mandrel | HoldingKind::Faceplate | HoldingKind::Vice => {
-                let (word, id) = (kind_word(kind), name(&holding.id));
+                let (word, id) = (kind_word(kind), holding.called());
                 let says = format!("{id}: no card is written for work held in a {word} yet");
                 taking.left_out.push(says);
                 continue;
@@ -306,11 +306,3 @@ fn dies(threading: &Threading) -> Vec<String> {
 
 /// Two pitches nearer than this are one: nearer than any two in the tables.
 const PITCH_MM: f64 = 1e-3;
-
-/// The id of a row, or its number in its list where it has none.
-pub(super) fn name(id: &Entry<String>) -> String {
-    match id.get() {
-        Some(id) => id.clone(),
-        None => id.path().rsplit('.').nth(1).unwrap_or("").to_owned(),
-    }
-}

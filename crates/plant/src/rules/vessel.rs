@@ -181,7 +181,7 @@ fn room(plan: &Plan, built: &Built) -> Vec<Finding> {
 /// is met only when it is weighed.
 fn mass(plan: &Plan, built: &Built) -> Option<Finding> {
     let asked = plan.room.mass.value()?;
-    let listed = masses(&built.parts);
+    let listed = masses(built);
     let metal: reckoning::quantity::Mass = listed.iter().map(|(_, m)| m.value).sum();
     let missing = built.parts.len() - listed.len();
     let over = metal > asked;

@@ -77,7 +77,7 @@ impl Builder<'_> {
     fn inside_of(&mut self, bush: &Bush, along: &Along) -> Vec<Feature> {
         let thread = thread::named(&bush.thread, self.reading);
         let free = bush.bore.likely().map(|b| b.value);
-        let tapping = thread.as_ref().map(|(_, full)| full.internal_minor());
+        let tapping = thread.as_ref().map(|(_, full)| thread::tapping(full).value);
         let mut features = Vec::new();
         if let Some(diameter) = free.or(tapping) {
             let form = Form::Drilled {

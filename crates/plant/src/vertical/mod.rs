@@ -41,6 +41,8 @@ pub(crate) use sizes::Sizes;
 pub(crate) struct Built {
     pub(crate) parts: Vec<Part>,
     pub(crate) refused: Vec<(String, NoShape)>,
+    /// Sizes of a part that the plan leaves out, by the id of the part.
+    pub(crate) chosen: Vec<(String, Known<Length>)>,
     pub(crate) joints: Vec<Joint>,
     pub(crate) nest: Option<Nest>,
     pub(crate) water: Option<WaterSpace>,
@@ -156,15 +158,20 @@ impl Builder<'_> {
     }
 }
 
-/// Mass of each part whose metal is in the table.
-pub(crate) fn masses(parts: &[Part]) -> Vec<(String, Known<Mass>)> {
+/// Mass of each part whose metal is in the table, no better known than its density and the sizes
+/// that were chosen for it.
+pub(crate) fn masses(built: &Built) -> Vec<(String, Known<Mass>)> {
+    let parts = &built.parts;
     parts
         .iter()
         .filter_map(|part| {
             let designation = part.metal.as_deref()?;
             let density = metal::density(designation)?;
             let of = format!("{} at the density of {designation}", part.id);
-            let weakest = density.given.origin();
+            let chosen = built.chosen.iter().filter(|(id, _)| *id == part.id);
+            let weakest = chosen
+                .map(|(_, size)| size.given.origin())
+                .fold(density.given.origin(), Origin::max);
             Some((
                 part.id.clone(),
                 shape(part.mass(density.value), of, weakest),

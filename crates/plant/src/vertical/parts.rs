@@ -10,10 +10,12 @@ use super::frame::Frame;
 use super::nest::Nest;
 use super::plate::PlateSizes;
 use super::sizes::Sizes;
+use crate::fitting::{self, Fault, fitted};
 use crate::known::Round;
 use crate::part::{
     Bar, Flange, Hole, Outline, Plate, Run, Seam, Shape, Shell, Span, Stock, Tube, Turned,
 };
+use crate::thread;
 
 fn seam(seam: Option<plan::section::Seam>) -> Seam {
     match seam {
@@ -222,11 +224,31 @@ impl Builder<'_> {
     pub(super) fn fittings(&mut self) {
         let plan: &Plan = self.plan;
         for (id, fitting) in rows(&plan.fittings, |f| &f.id) {
-            let Some(shape) = crate::fitting::turned(fitting, self.reading) else {
-                continue;
-            };
             let name = fitting.name.get().map_or("turned part", String::as_str);
-            self.turned(format!("fitting.{id}"), name, &fitting.metal, shape);
+            let id = format!("fitting.{id}");
+            let fitted = fitted(fitting, fitting::Sizes::Likely);
+            for gap in &fitted.gaps {
+                self.reading.miss(&gap.field, gap.wanted_for);
+            }
+            let chosen = fitted.chosen.into_iter();
+            self.built
+                .chosen
+                .extend(chosen.map(|(_, size)| (id.clone(), size)));
+            if let Some(turned) = fitted.shape {
+                self.turned(id.clone(), name, &fitting.metal, Ok(turned));
+            }
+            self.faults(&id, fitted.faults);
+        }
+    }
+
+    /// What takes from the geometry of the plant; the bench judges the drawing as a whole.
+    fn faults(&mut self, id: &str, faults: Vec<Fault>) {
+        for fault in faults {
+            match fault {
+                Fault::Shape(refused) => self.built.refused.push((id.to_owned(), refused)),
+                Fault::Thread { field, .. } => self.reading.miss(&field, thread::BY_NAME),
+                Fault::Alone { .. } | Fault::Stranger { .. } | Fault::Twice { .. } => {}
+            }
         }
     }
 }

@@ -1,7 +1,7 @@
 //! A vertical boiler worked out from an invented plan.
 
 use crate::plans::{GOOD, changed, plan};
-use plant::part::{Shape, Surface};
+use plant::part::Shape;
 use plant::{Stretch, resolve};
 use proptest::prelude::*;
 use reckoning::Origin;
@@ -181,81 +181,6 @@ fn worked_lengths_surfaces_and_masses() {
     close(tube.1.value.g(), pi * 9.2 * 0.8 * 129.0 * 8.94e-3, 1e-12);
     assert_eq!(tube.1.given.origin(), Origin::FromMemory);
     assert!(plant.masses.iter().all(|(_, mass)| mass.value.g() > 0.0));
-}
-
-#[test]
-fn a_fitting_keeps_its_features_and_ids() {
-    let fitting = r#"
-[[fitting]]
-id = "dryer-bush"
-name = "bush of the coil"
-metal = "CW451K"
-bar = "16 mm"
-
-[[fitting.step]]
-id = "spigot"
-diameter = "10 mm"
-length = "9 mm"
-thread = "M10x1"
-thread-length = "8 mm"
-chamfer = "1 mm"
-
-[[fitting.step]]
-id = "head"
-diameter = "14 mm"
-length = "12 mm"
-
-[[fitting.bore]]
-id = "seat"
-from = "left"
-kind = "reamed"
-diameter = "5 mm"
-depth = "16 mm"
-
-[[fitting.cross-hole]]
-id = "inlet"
-at = "15 mm"
-angle = "0°"
-diameter = "3 mm"
-reach = "into the bore"
-
-[[fitting.coaxial]]
-id = "true"
-of = ["spigot", "seat"]
-within = "0.05 mm"
-"#;
-    let resolved = resolve(&plan(&format!("{GOOD}{fitting}")));
-    let Shape::Turned(bush) = &resolved.plant.part("fitting.dryer-bush").unwrap().shape else {
-        panic!("a turned part")
-    };
-    let ids: Vec<&str> = bush.features().iter().map(|f| f.id.as_str()).collect();
-    assert_eq!(
-        ids,
-        [
-            "spigot",
-            "spigot-thread",
-            "spigot-chamfer",
-            "head",
-            "seat",
-            "inlet"
-        ]
-    );
-    assert_eq!(bush.span().to, Length::from_mm(21.0));
-    // The spigot is the free end: its chamfer lies at 0.
-    assert_eq!(
-        bush.outside_at(Length::from_mm(0.0)),
-        Some(Length::from_mm(8.0))
-    );
-    assert_eq!(
-        bush.inside_at(Length::from_mm(15.0)),
-        Some(Length::from_mm(5.0))
-    );
-    let thread = bush.threads().next().unwrap();
-    assert_eq!(
-        (thread.1, thread.2.to),
-        (Surface::Outside, Length::from_mm(8.0))
-    );
-    assert!(bush.feature("seat").unwrap().coaxial.is_some());
 }
 
 #[test]

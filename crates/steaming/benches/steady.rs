@@ -10,7 +10,7 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use rl1::{bar, plant};
-use steaming::{Candidates, cures, fire, metric_steps};
+use steaming::{Candidates, Dryer, Inputs, cures, fire, metric_steps};
 
 const BATCHES: usize = 100;
 const EACH: u32 = 20;
@@ -35,26 +35,47 @@ fn cure() {
     }
 }
 
-fn main() {
-    let inputs = plant(2.2);
+/// A plant with a coil, and an engine whose steam depends on its back pressure.
+fn dried() -> Inputs {
+    let mut inputs = plant(2.2);
+    inputs.engine.iter_mut().for_each(|e| e.closing_pa = None);
+    inputs.dryer = Some(Dryer {
+        bore_m: 3.6e-3,
+        outside_m: 5e-3,
+        length_m: 0.4,
+        coil_m: 0.06,
+        gas_area_m2: 5e-3,
+    });
+    inputs
+}
+
+fn settle(name: &str, inputs: &Inputs) {
     let mut micros: Vec<f64> = (0..BATCHES)
         .map(|_| {
             let start = Instant::now();
             for _ in 0..EACH {
-                black_box(fire::settle(black_box(&inputs), bar(4.0)).is_ok());
+                black_box(fire::settle(black_box(inputs), bar(4.0)).is_ok());
             }
             1e6 * start.elapsed().as_secs_f64() / f64::from(EACH)
         })
         .collect();
     micros.sort_by(f64::total_cmp);
     println!(
-        "settle: least {:.1} µs, median {:.1} µs",
+        "settle {name}: least {:.1} µs, median {:.1} µs",
         micros[0],
         micros[BATCHES / 2]
     );
-    cure();
-    match fire::settle(&inputs, bar(4.0)) {
-        Ok(state) => println!("draught balance: {} rounds", state.balance.rounds),
-        Err(e) => println!("no balance: {e}"),
+    match fire::settle(inputs, bar(4.0)) {
+        Ok(state) => println!("draught balance {name}: {} rounds", state.balance.rounds),
+        Err(e) => println!("no balance {name}: {e}"),
     }
+}
+
+fn main() {
+    settle("without a coil", &plant(2.2));
+    settle("with a coil that stays wet", &dried());
+    let mut long = dried();
+    long.dryer.iter_mut().for_each(|d| d.length_m = 2.0);
+    settle("with a coil that superheats", &long);
+    cure();
 }

@@ -12,7 +12,8 @@ use formulas::coil::{
 };
 use formulas::gas::FlueGas;
 use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
-use formulas::steam::{Saturated, State, at_ph, at_pt, point_at, transport};
+use formulas::steam::transport::{self, Transport};
+use formulas::steam::{Saturated, State, at_ph, at_pt, point_at};
 
 use crate::fault::NotSettled;
 use crate::inputs::Dryer;
@@ -97,22 +98,35 @@ pub fn settle_in(
     meeting: &Meeting<'_>,
     slices: usize,
 ) -> Result<DryerState, NotSettled> {
-    let coil = Coil::new(dryer, meeting, slices)?;
-    let given =
-        |t: f64| meeting.gas_kg_s * (meeting.gas.enthalpy(meeting.gas_k) - meeting.gas.enthalpy(t));
-    let bracket = (coil.line.t_k, meeting.gas_k);
-    let solved = seek("heat of gas and coil in the smokebox", bracket, 1e-8, |t| {
-        Ok(given(t) - coil.march(t)?.heat_w)
-    })?;
-    coil.march(solved.x)
+    let line = Line::new(meeting.steam_pa)?;
+    let coil = Coil {
+        slices,
+        ..Coil::new(dryer, meeting, &line)
+    };
+    coil.settled()
+}
+
+/// Saturated steam in the coil, prepared once for a pressure.
+pub(crate) struct Line {
+    saturated: Saturated,
+    steam: Transport,
+}
+
+impl Line {
+    pub(crate) fn new(steam_pa: f64) -> Result<Self, NotSettled> {
+        Ok(Self {
+            saturated: Saturated::at_pressure(steam_pa)?,
+            steam: transport::saturated(steam_pa)?.1,
+        })
+    }
 }
 
 /// What does not depend on the temperature of the gas.
-struct Coil<'a> {
+pub(crate) struct Coil<'a> {
     dryer: &'a Dryer,
     meeting: &'a Meeting<'a>,
     slices: usize,
-    line: Saturated,
+    line: &'a Saturated,
     flux: f64,
     ratio: f64,
     wet: Inside,
@@ -138,20 +152,42 @@ struct Outside {
 }
 
 impl<'a> Coil<'a> {
-    fn new(dryer: &'a Dryer, meeting: &'a Meeting<'a>, slices: usize) -> Result<Self, NotSettled> {
-        let line = Saturated::at_pressure(meeting.steam_pa)?;
+    pub(crate) fn new(dryer: &'a Dryer, meeting: &'a Meeting<'a>, line: &'a Line) -> Self {
         let flux = meeting.steam_kg_s / round_area(dryer.bore_m);
         let ratio = length_ratio(dryer.bore_m, dryer.coil_m);
-        let steam = transport::saturated(meeting.steam_pa)?.1;
-        Ok(Self {
+        Self {
             dryer,
             meeting,
-            slices,
-            line,
+            slices: SLICES,
+            line: &line.saturated,
             flux,
             ratio,
-            wet: Inside::of(&steam, flux, dryer.bore_m, ratio),
-        })
+            wet: Inside::of(&line.steam, flux, dryer.bore_m, ratio),
+        }
+    }
+
+    /// Temperature of the stirred smokebox at which the coil takes up what the gas gives, K.
+    fn stirred(&self) -> Result<f64, NotSettled> {
+        let m = self.meeting;
+        let brought = m.gas.enthalpy(m.gas_k);
+        let bracket = (self.line.t_k, m.gas_k);
+        let solved = seek("heat of gas and coil in the smokebox", bracket, 1e-8, |t| {
+            let given_w = m.gas_kg_s * (brought - m.gas.enthalpy(t));
+            let (h, _) = self.heated(t, &self.outside(t, self.line.t_k))?;
+            Ok(given_w - m.steam_kg_s * (h - m.inlet_j_kg))
+        })?;
+        Ok(solved.x)
+    }
+
+    /// Enthalpy added to the steam, J/kg.
+    pub(crate) fn gain(&self) -> Result<f64, NotSettled> {
+        let m = self.meeting;
+        let given_j_kg = m.gas.enthalpy(m.gas_k) - m.gas.enthalpy(self.stirred()?);
+        Ok(m.gas_kg_s * given_j_kg / m.steam_kg_s)
+    }
+
+    pub(crate) fn settled(&self) -> Result<DryerState, NotSettled> {
+        self.march(self.stirred()?)
     }
 
     fn outside(&self, gas_k: f64, steam_k: f64) -> Outside {
@@ -252,7 +288,7 @@ impl<'a> Coil<'a> {
 }
 
 impl Inside {
-    fn of(steam: &transport::Transport, flux: f64, bore_m: f64, ratio: f64) -> Self {
+    fn of(steam: &Transport, flux: f64, bore_m: f64, ratio: f64) -> Self {
         let reynolds = reynolds(flux, bore_m, steam.mu);
         let nusselt = inside_nusselt(reynolds, steam.pr, ratio);
         Self {

@@ -98,9 +98,12 @@ pub struct Supply<'a> {
     pub atmosphere_pa: f64,
     /// Enthalpy of the steam as it leaves the boiler, J/kg.
     pub steam_j_kg: f64,
-    /// Enthalpy that a coil adds on the way, J/kg.
-    pub gain_j_kg: f64,
 }
+
+/// Enthalpy that a coil adds to the steam on its way, J/kg, by the flow of steam in kg/s.
+pub(crate) trait Gain: Fn(f64) -> Result<f64, NotSettled> {}
+
+impl<F: Fn(f64) -> Result<f64, NotSettled>> Gain for F {}
 
 /// The engine with its exhaust.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -131,23 +134,34 @@ pub struct ExhaustState {
 /// [`NotSettled`] where no back pressure below that of admission balances, the engine takes no
 /// steam, or a state lies outside the steam equations.
 pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, NotSettled> {
+    exhaust_dried(engine, supply, |_| Ok(0.0))
+}
+
+/// As [`exhaust`], with steam that takes up heat on its way to the engine.
+///
+/// # Errors
+/// As [`exhaust`], and those of the gain.
+pub(crate) fn exhaust_dried(
+    engine: &Engine,
+    supply: &Supply<'_>,
+    gain: impl Gain,
+) -> Result<ExhaustState, NotSettled> {
     let air = Saturated::at_pressure(supply.atmosphere_pa)?;
-    let wet = air.mixed(engine.exhaust_dryness)?;
-    let exhaust_j_kg = enthalpy_with_gain(wet.h, supply.gain_j_kg);
-    let nozzle = Nozzle {
-        blast: supply.blast,
-        exhaust_kg_m3: at_ph(supply.atmosphere_pa, exhaust_j_kg)?.rho,
+    let wet_j_kg = air.mixed(engine.exhaust_dryness)?.h;
+    let led = |steam_kg_s| {
+        // Backward flow is met in the search only, and passes no coil.
+        let gain_j_kg = if steam_kg_s > 0.0 {
+            gain(steam_kg_s)?
+        } else {
+            0.0
+        };
+        Nozzle::behind(supply, wet_j_kg, steam_kg_s, gain_j_kg)
     };
-    let (state, balance) = against(engine, supply, &nozzle)?;
-    if state.steam_kg_s.is_nan() || state.steam_kg_s <= 0.0 {
-        return Err(NotSettled::Plant {
-            what: "steam taken by the engine in kg/s",
-            value: state.steam_kg_s,
-            why: "compression gives back more than the cylinder takes in",
-        });
-    }
-    let supplied_j_kg = enthalpy_with_gain(supply.steam_j_kg, supply.gain_j_kg);
+    let (state, balance) = against(engine, supply, led)?;
+    let nozzle = led(taken(state.steam_kg_s)?)?;
+    let supplied_j_kg = enthalpy_with_gain(supply.steam_j_kg, nozzle.gain_j_kg);
     let (steam, power) = (state.steam_kg_s, state.indicated_w);
+    let exhaust_j_kg = nozzle.exhaust_j_kg;
     Ok(ExhaustState {
         engine: state,
         supplied_j_kg,
@@ -155,35 +169,56 @@ pub fn exhaust(engine: &Engine, supply: &Supply<'_>) -> Result<ExhaustState, Not
         lacks_j_kg: enthalpy_lacking(air.h_g, exhaust_j_kg),
         exhaust_kg_m3: nozzle.exhaust_kg_m3,
         heat_lost_w: heat_lost(steam, supplied_j_kg, exhaust_j_kg, power),
-        jet_m_s: nozzle.jet(steam),
-        nozzle_pa: nozzle.drop(steam),
+        jet_m_s: nozzle.jet_m_s,
+        nozzle_pa: nozzle.drop_pa,
         balance,
     })
 }
 
-/// The nozzle with the exhaust that comes to it.
-struct Nozzle<'a> {
-    blast: Option<&'a Blast>,
-    exhaust_kg_m3: f64,
+/// Steam that an engine takes, kg/s; one that takes none is refused.
+fn taken(steam_kg_s: f64) -> Result<f64, NotSettled> {
+    if steam_kg_s.is_nan() || steam_kg_s <= 0.0 {
+        return Err(NotSettled::Plant {
+            what: "steam taken by the engine in kg/s",
+            value: steam_kg_s,
+            why: "compression gives back more than the cylinder takes in",
+        });
+    }
+    Ok(steam_kg_s)
 }
 
-impl Nozzle<'_> {
-    fn jet(&self, steam_kg_s: f64) -> Option<f64> {
-        let blast = self.blast?;
-        let area = blast.area_m2();
-        Some(blast_speed(
-            steam_kg_s,
-            blast.coefficient,
-            area,
-            self.exhaust_kg_m3,
-        ))
-    }
+/// The nozzle with the exhaust that comes to it.
+struct Nozzle {
+    gain_j_kg: f64,
+    exhaust_j_kg: f64,
+    exhaust_kg_m3: f64,
+    jet_m_s: Option<f64>,
+    drop_pa: f64,
+}
 
-    fn drop(&self, steam_kg_s: f64) -> f64 {
-        match (self.blast, self.jet(steam_kg_s)) {
-            (Some(b), Some(u)) => blast_back_pressure(self.exhaust_kg_m3, u, b.coefficient),
-            _ => 0.0,
-        }
+impl Nozzle {
+    fn behind(
+        supply: &Supply<'_>,
+        wet_j_kg: f64,
+        steam_kg_s: f64,
+        gain_j_kg: f64,
+    ) -> Result<Self, NotSettled> {
+        let exhaust_j_kg = enthalpy_with_gain(wet_j_kg, gain_j_kg);
+        let exhaust_kg_m3 = at_ph(supply.atmosphere_pa, exhaust_j_kg)?.rho;
+        let jet = supply.blast.map(|b| {
+            let speed = blast_speed(steam_kg_s, b.coefficient, b.area_m2(), exhaust_kg_m3);
+            (
+                speed,
+                blast_back_pressure(exhaust_kg_m3, speed, b.coefficient),
+            )
+        });
+        Ok(Self {
+            gain_j_kg,
+            exhaust_j_kg,
+            exhaust_kg_m3,
+            jet_m_s: jet.map(|j| j.0),
+            drop_pa: jet.map_or(0.0, |j| j.1),
+        })
     }
 }
 
@@ -191,19 +226,19 @@ impl Nozzle<'_> {
 fn against(
     engine: &Engine,
     supply: &Supply<'_>,
-    nozzle: &Nozzle<'_>,
+    led: impl Fn(f64) -> Result<Nozzle, NotSettled>,
 ) -> Result<(EngineState, Option<Solved>), NotSettled> {
     let (boiler, air) = (supply.boiler_pa, supply.atmosphere_pa);
-    if nozzle.blast.is_none() || engine.closing_pa.is_some() {
+    if supply.blast.is_none() || engine.closing_pa.is_some() {
         // The steam does not depend on the back pressure, so that any will do to find it.
         let steam = run(engine, boiler, air)?.steam_kg_s;
-        let back = back_pressure(air, nozzle.drop(steam));
+        let back = back_pressure(air, led(steam)?.drop_pa);
         return Ok((run(engine, boiler, back)?, None));
     }
     let bracket = (air, engine.chest_share * boiler);
     let solved = seek("back pressure of the blast nozzle", bracket, 1e-6, |back| {
         let state = run(engine, boiler, back)?;
-        Ok(back - air - nozzle.drop(state.steam_kg_s))
+        Ok(back - air - led(state.steam_kg_s)?.drop_pa)
     })?;
     Ok((run(engine, boiler, solved.x)?, Some(solved)))
 }

@@ -13,19 +13,16 @@ use formulas::gas::{FlueGas, MoleFractions};
 use formulas::steam::{Phase, Saturated, at_pt};
 use reckoning::solve::Solved;
 
-use crate::engine::{ExhaustState, Supply, exhaust};
+use crate::dryer::Line;
+use crate::engine::Supply;
 use crate::fault::NotSettled;
 use crate::inputs::{Burning, Inputs};
-use crate::jets::{BlowerState, Jet, Jets, blower, exhaust_jet, vapour};
-use crate::pass::Draw;
-use crate::seek::seek;
-use crate::state::{FireState, PassState, WaterState};
+use crate::jets::{BlowerState, Jet, Jets, blower, vapour};
+use crate::pass::{Draw, Drawn};
+use crate::state::{FireState, WaterState};
 
 /// Rates of burning between which the balance is sought, kg/(m² h).
 pub const RATES_KG_M2_H: (f64, f64) = (4.0, 800.0);
-
-/// Enthalpy that no coil in a smokebox adds to steam, J/kg; the upper end of the search.
-const MOST_GAIN_J_KG: f64 = 1e6;
 
 /// Settles the loop at a gauge pressure in the boiler, Pa.
 ///
@@ -46,17 +43,7 @@ pub fn settle_burning(
     burning: &Burning,
     gauge_pa: f64,
 ) -> Result<FireState, NotSettled> {
-    let round = Round::new(inputs, burning, gauge_pa)?;
-    let Some(_) = inputs.dryer.filter(|_| inputs.engine.is_some()) else {
-        return round.settled(0.0);
-    };
-    // The coil dries the exhaust, which moves the blast, which moves the gas at the coil.
-    let bracket = (0.0, MOST_GAIN_J_KG);
-    let gain = seek("enthalpy that the coil adds", bracket, 1e-2, |gain| {
-        let coil = round.settled(gain)?.pass.dryer;
-        Ok(gain - coil.map_or(0.0, |d| d.gain_j_kg))
-    })?;
-    round.settled(gain.x)
+    Round::new(inputs, burning, gauge_pa)?.settled()
 }
 
 /// Enthalpy of water before it is fed; steam at that temperature is no feed.
@@ -72,7 +59,7 @@ fn feed_enthalpy(atmosphere_pa: f64, feed_k: f64) -> Result<f64, NotSettled> {
     })
 }
 
-/// What stays the same while the gain of the coil and the fuel are sought.
+/// What stays the same while the fuel is sought.
 pub(crate) struct Round<'a> {
     pub(crate) inputs: &'a Inputs,
     pub(crate) burning: &'a Burning,
@@ -83,6 +70,8 @@ pub(crate) struct Round<'a> {
     pub(crate) air: FlueGas,
     vapour: FlueGas,
     steam_k: f64,
+    /// Steam in the coil; `None` where there is no coil, or no engine that draws steam through it.
+    pub(crate) line: Option<Line>,
 }
 
 impl<'a> Round<'a> {
@@ -123,35 +112,29 @@ impl<'a> Round<'a> {
             air: FlueGas::new(&MoleFractions::DRY_AIR),
             vapour: vapour(),
             steam_k: Saturated::at_pressure(atmosphere_pa)?.t_k,
+            line: match inputs.dryer.filter(|_| inputs.engine.is_some()) {
+                Some(_) => Some(Line::new(boiler_pa)?),
+                None => None,
+            },
         })
     }
 
-    /// Engine and fire with this gain of the coil.
-    fn settled(&self, gain_j_kg: f64) -> Result<FireState, NotSettled> {
-        let exhausted = match &self.inputs.engine {
-            Some(engine) => Some(exhaust(
-                engine,
-                &Supply {
-                    blast: self.inputs.blast.as_ref(),
-                    boiler_pa: self.water.boiler_pa,
-                    atmosphere_pa: self.inputs.site.atmosphere_pa,
-                    steam_j_kg: self.water.steam_j_kg,
-                    gain_j_kg,
-                },
-            )?),
-            None => None,
-        };
-        let jet = exhausted.as_ref().and_then(|e| exhaust_jet(self.inputs, e));
-        let draw = Draw {
-            round: self,
-            steam_kg_s: exhausted.map_or(0.0, |e| e.engine.steam_kg_s),
-            jets: self.jets(jet),
-        };
-        let (pass, balance) = draw.balanced()?;
-        self.result(exhausted, jet, pass, balance)
+    fn settled(&self) -> Result<FireState, NotSettled> {
+        let drawn = Draw::new(self)?.balanced()?;
+        self.result(drawn)
     }
 
-    fn jets(&self, exhaust: Option<Jet>) -> Jets<'_> {
+    /// What comes to the engine.
+    pub(crate) fn supply(&self) -> Supply<'_> {
+        Supply {
+            blast: self.inputs.blast.as_ref(),
+            boiler_pa: self.water.boiler_pa,
+            atmosphere_pa: self.inputs.site.atmosphere_pa,
+            steam_j_kg: self.water.steam_j_kg,
+        }
+    }
+
+    pub(crate) fn jets(&self, exhaust: Option<Jet>) -> Jets<'_> {
         Jets {
             chimney: &self.inputs.chimney,
             water: self.inputs.exhaust_water,
@@ -165,13 +148,8 @@ impl<'a> Round<'a> {
         }
     }
 
-    fn result(
-        &self,
-        exhaust: Option<ExhaustState>,
-        exhaust_jet: Option<Jet>,
-        pass: PassState,
-        balance: Solved,
-    ) -> Result<FireState, NotSettled> {
+    fn result(&self, (drawn, balance): (Drawn, Solved)) -> Result<FireState, NotSettled> {
+        let Drawn { pass, exhaust, jet } = drawn;
         let boiler = &self.inputs.boiler;
         let (radiant_w, tubes_w) = (pass.firebox.radiant_w, pass.tubes.heat_w);
         let useful_w = useful_heat(radiant_w, tubes_w, boiler.shell_loss_w);
@@ -192,7 +170,7 @@ impl<'a> Round<'a> {
             burning: *self.burning,
             water: self.water,
             exhaust,
-            exhaust_jet,
+            exhaust_jet: jet,
             blower: self.blower,
             pass,
             balance,

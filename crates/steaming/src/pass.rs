@@ -9,11 +9,12 @@ use formulas::draught::{buoyancy, orifice_flow};
 use reckoning::quantity::KG_PER_M2_H;
 use reckoning::solve::{Solved, bracketed};
 
-use crate::dryer;
+use crate::dryer::{Coil, DryerState, Meeting};
+use crate::engine::{ExhaustState, exhaust, exhaust_dried};
 use crate::fault::NotSettled;
 use crate::fire::{RATES_KG_M2_H, Round};
 use crate::firebox::{self, Settled, Walls};
-use crate::jets::{ChimneyGas, Jets};
+use crate::jets::{ChimneyGas, Jet, Jets, exhaust_jet};
 use crate::seek::seek;
 use crate::state::{BedState, PassState};
 use crate::tubes::{self, March, Stream};
@@ -21,15 +22,29 @@ use crate::tubes::{self, March, Stream};
 /// Accuracy of the fuel asked, as a share of it.
 const FUEL_ACCURACY: f64 = 1e-8;
 
-/// The gas side with the jets as they are.
+/// The gas side with the exhaust that a coil does not change.
 pub(crate) struct Draw<'a> {
-    pub(crate) round: &'a Round<'a>,
-    pub(crate) steam_kg_s: f64,
-    pub(crate) jets: Jets<'a>,
+    round: &'a Round<'a>,
+    plain: Option<ExhaustState>,
 }
 
-impl Draw<'_> {
-    pub(crate) fn balanced(&self) -> Result<(PassState, Solved), NotSettled> {
+/// The gas side at one rate of burning, with the exhaust that goes with it.
+pub(crate) struct Drawn {
+    pub(crate) pass: PassState,
+    pub(crate) exhaust: Option<ExhaustState>,
+    pub(crate) jet: Option<Jet>,
+}
+
+impl<'a> Draw<'a> {
+    pub(crate) fn new(round: &'a Round<'a>) -> Result<Self, NotSettled> {
+        let plain = match round.inputs.engine.filter(|_| round.line.is_none()) {
+            Some(engine) => Some(exhaust(&engine, &round.supply())?),
+            None => None,
+        };
+        Ok(Self { round, plain })
+    }
+
+    pub(crate) fn balanced(&self) -> Result<(Drawn, Solved), NotSettled> {
         let grate = self.round.inputs.bed.grate_m2;
         let low = grate * KG_PER_M2_H.to_si(RATES_KG_M2_H.0);
         let high = grate * KG_PER_M2_H.to_si(RATES_KG_M2_H.1);
@@ -38,21 +53,21 @@ impl Draw<'_> {
         let balance = "draught against the losses of bed and tubes";
         let bracket = (low.ln(), high.ln());
         let solved = seek(balance, bracket, FUEL_ACCURACY, |ln_fuel| {
-            let pass = self.pass(ln_fuel.exp())?;
+            let pass = self.pass(ln_fuel.exp())?.pass;
             let drawn = pass.left_pa + pass.loss_pa;
             Ok(pass.left_pa / (drawn.abs() + pass.loss_pa))
         })?;
-        let pass = self.pass(solved.x.exp())?;
+        let drawn = self.pass(solved.x.exp())?;
         let balance = Solved {
-            x: pass.fuel_kg_s,
-            residual: pass.left_pa,
+            x: drawn.pass.fuel_kg_s,
+            residual: drawn.pass.left_pa,
             bracket: (low, high),
             rounds: solved.rounds,
         };
-        Ok((pass, balance))
+        Ok((drawn, balance))
     }
 
-    fn pass(&self, fuel_kg_s: f64) -> Result<PassState, NotSettled> {
+    fn pass(&self, fuel_kg_s: f64) -> Result<Drawn, NotSettled> {
         let (inputs, burning) = (self.round.inputs, self.round.burning);
         let (fire, site) = (&inputs.fire, &inputs.site);
         let air_kg_s = flow_for_fuel(burning.air_kg_kg, fuel_kg_s);
@@ -62,14 +77,16 @@ impl Draw<'_> {
         let (firebox, tubes) = self.hot_side(&firebox::Fire { heat_w, gas_kg_s })?;
         let bed = self.bed(fuel_kg_s, air_kg_s);
         let loss_pa = draught_lost(bed.loss_pa, tubes.loss_pa(), inputs.extra_loss_pa);
-        let dryer = self.dryer(gas_kg_s, tubes.outlet.gas_k)?;
+        let (exhaust, dryer) = self.engine(gas_kg_s, tubes.outlet.gas_k)?;
         let behind_k = dryer.map_or(tubes.outlet.gas_k, |d| d.gas_k);
-        let chimney = self.chimney_gas(gas_kg_s, behind_k, loss_pa)?;
-        let jets = self.jets.draw(&chimney)?;
+        let jet = exhaust.and_then(|e| exhaust_jet(inputs, &e));
+        let steam = self.round.jets(jet);
+        let chimney = self.chimney_gas(&steam, (gas_kg_s, behind_k), loss_pa)?;
+        let jets = steam.draw(&chimney)?;
         let outside_kg_m3 = self.round.air.density(site.air_k, site.atmosphere_pa);
         let height_m = inputs.chimney.height_m;
         let lift_pa = buoyancy(height_m, outside_kg_m3, chimney.density_kg_m3);
-        Ok(PassState {
+        let pass = PassState {
             fuel_kg_s,
             air_kg_s,
             gas_kg_s,
@@ -84,7 +101,8 @@ impl Draw<'_> {
             outside_kg_m3,
             lift_pa,
             left_pa: jets.net_pa + lift_pa - loss_pa,
-        })
+        };
+        Ok(Drawn { pass, exhaust, jet })
     }
 
     /// Firebox and tubes.
@@ -125,26 +143,39 @@ impl Draw<'_> {
         }
     }
 
-    fn dryer(&self, gas_kg_s: f64, gas_k: f64) -> Result<Option<dryer::DryerState>, NotSettled> {
-        let Some(coil) = self.round.inputs.dryer.filter(|_| self.steam_kg_s > 0.0) else {
-            return Ok(None);
+    /// The engine and the coil that its steam passes: the coil dries the exhaust, which moves the
+    /// back pressure, which moves the steam.
+    fn engine(
+        &self,
+        gas_kg_s: f64,
+        gas_k: f64,
+    ) -> Result<(Option<ExhaustState>, Option<DryerState>), NotSettled> {
+        let inputs = self.round.inputs;
+        let (Some(line), Some(dryer), Some(engine)) =
+            (&self.round.line, &inputs.dryer, &inputs.engine)
+        else {
+            return Ok((self.plain, None));
         };
-        let meeting = dryer::Meeting {
-            steam_kg_s: self.steam_kg_s,
+        let meeting = |steam_kg_s| Meeting {
+            steam_kg_s,
             steam_pa: self.round.water.boiler_pa,
             inlet_j_kg: self.round.water.steam_j_kg,
             gas_kg_s,
             gas_k,
             gas: &self.round.burning.gas,
         };
-        dryer::settle(&coil, &meeting).map(Some)
+        let exhaust = exhaust_dried(engine, &self.round.supply(), |steam_kg_s| {
+            Coil::new(dryer, &meeting(steam_kg_s), line).gain()
+        })?;
+        let state = Coil::new(dryer, &meeting(exhaust.engine.steam_kg_s), line).settled()?;
+        Ok((Some(exhaust), Some(state)))
     }
 
     /// The gas once the leak has mixed with it.
     fn chimney_gas(
         &self,
-        gas_kg_s: f64,
-        gas_k: f64,
+        jets: &Jets<'_>,
+        (gas_kg_s, gas_k): (f64, f64),
         vacuum_pa: f64,
     ) -> Result<ChimneyGas, NotSettled> {
         let site = &self.round.inputs.site;
@@ -165,12 +196,12 @@ impl Draw<'_> {
             let brought = gas_kg_s * self.round.burning.gas.enthalpy(gas_k)
                 + leak_kg_s * self.round.air.enthalpy(site.air_k);
             gas.gas_k = bracketed(site.air_k, gas_k, 1e-8, |t| {
-                brought - self.jets.enthalpy_w(&gas, t)
+                brought - jets.enthalpy_w(&gas, t)
             })
             .map_err(NotSettled::of("heat of gas and leaked air"))?
             .x;
         }
-        gas.density_kg_m3 = self.jets.density(&gas, gas.gas_k);
+        gas.density_kg_m3 = jets.density(&gas, gas.gas_k);
         Ok(gas)
     }
 }

@@ -5,6 +5,8 @@
 //! to the chimney. Left out: the mist that outlives dryness, the shelter of neighbouring turns,
 //! and radiation, which is small beside convection at smokebox temperatures.
 
+use std::convert::Infallible;
+
 use formulas::balance::{length_ratio, round_area};
 use formulas::coil::{
     critical_reynolds, crossflow_nusselt, laminar_friction, laminar_nusselt, turbulent_friction,
@@ -14,7 +16,9 @@ use formulas::gas::FlueGas;
 use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
 use formulas::steam::transport::{self, Transport};
 use formulas::steam::{Saturated, State, at_ph, at_pt, point_at};
+use reckoning::quantity::CELSIUS;
 
+use crate::curve::Curve;
 use crate::fault::NotSettled;
 use crate::inputs::Dryer;
 use crate::seek::seek;
@@ -78,7 +82,7 @@ pub struct DryerState {
 }
 
 /// Slices of the superheating part; a test shows that twice as many agree within 0.1 %.
-pub const SLICES: usize = 8;
+pub const SLICES: usize = 4;
 
 /// Finds the temperature of the stirred smokebox at which the coil takes up what the gas gives.
 ///
@@ -99,25 +103,75 @@ pub fn settle_in(
     slices: usize,
 ) -> Result<DryerState, NotSettled> {
     let line = Line::new(meeting.steam_pa)?;
+    let film = Film::new(dryer, meeting, &line);
     let coil = Coil {
         slices,
-        ..Coil::new(dryer, meeting, &line)
+        ..Coil::new(dryer, meeting, (&line, &film))
     };
     coil.settled()
 }
 
-/// Saturated steam in the coil, prepared once for a pressure.
+/// Points of the curves of steam from saturation to the end of its equations, and of the film
+/// outside from the coldest to the hottest it can be.
+const STEAM_POINTS: usize = 12;
+const FILM_POINTS: usize = 6;
+
+/// Steam in the coil, prepared once for a pressure.
 pub(crate) struct Line {
+    pa: f64,
     saturated: Saturated,
     steam: Transport,
+    /// Viscosity, conductivity, specific heat and enthalpy by the reciprocal of temperature, 1/K.
+    curves: [Curve<STEAM_POINTS>; 4],
 }
 
 impl Line {
-    pub(crate) fn new(steam_pa: f64) -> Result<Self, NotSettled> {
+    pub(crate) fn new(pa: f64) -> Result<Self, NotSettled> {
+        let saturated = Saturated::at_pressure(pa)?;
+        // In the reciprocal of temperature, in which the laws bend least.
+        let span = (1.0 / CELSIUS.to_si(800.0), 1.0 / saturated.t_k);
+        let curves = Curve::of(span, |reciprocal| {
+            let (_, point) = point_at(pa, 1.0 / reciprocal)?;
+            let carry = transport::of(&point);
+            Ok::<_, NotSettled>([carry.mu, carry.lambda, point.cp, point.h])
+        })?;
         Ok(Self {
-            saturated: Saturated::at_pressure(steam_pa)?,
-            steam: transport::saturated(steam_pa)?.1,
+            pa,
+            saturated,
+            steam: transport::saturated(pa)?.1,
+            curves,
         })
+    }
+
+    /// Transport properties and specific heat of steam at a temperature, K.
+    fn at(&self, t_k: f64) -> Result<(Transport, f64), NotSettled> {
+        if !self.curves[0].holds(1.0 / t_k) {
+            let (_, point) = point_at(self.pa, t_k)?;
+            return Ok((transport::of(&point), point.cp));
+        }
+        let [mu, lambda, cp] = [0, 1, 2].map(|law: usize| self.curves[law].at(1.0 / t_k));
+        let pr = mu * cp / lambda;
+        Ok((Transport { mu, lambda, pr }, cp))
+    }
+
+    /// Enthalpy of steam at a temperature (K), J/kg.
+    fn enthalpy(&self, t_k: f64) -> Result<f64, NotSettled> {
+        if self.curves[3].holds(1.0 / t_k) {
+            return Ok(self.curves[3].at(1.0 / t_k));
+        }
+        Ok(at_pt(self.pa, t_k)?.h)
+    }
+}
+
+/// Coefficient outside by the temperature of the film, prepared once for a flow of gas.
+pub(crate) struct Film(Curve<FILM_POINTS>);
+
+impl Film {
+    pub(crate) fn new(dryer: &Dryer, meeting: &Meeting<'_>, line: &Line) -> Self {
+        let span = (line.saturated.t_k, meeting.gas_k);
+        let law = |t| Ok::<_, Infallible>([Outside::of(dryer, meeting, t).w_m2_k]);
+        let Ok([curve]) = Curve::of(span, law);
+        Self(curve)
     }
 }
 
@@ -126,7 +180,8 @@ pub(crate) struct Coil<'a> {
     dryer: &'a Dryer,
     meeting: &'a Meeting<'a>,
     slices: usize,
-    line: &'a Saturated,
+    line: &'a Line,
+    film: &'a Film,
     flux: f64,
     ratio: f64,
     wet: Inside,
@@ -152,14 +207,19 @@ struct Outside {
 }
 
 impl<'a> Coil<'a> {
-    pub(crate) fn new(dryer: &'a Dryer, meeting: &'a Meeting<'a>, line: &'a Line) -> Self {
+    pub(crate) fn new(
+        dryer: &'a Dryer,
+        meeting: &'a Meeting<'a>,
+        (line, film): (&'a Line, &'a Film),
+    ) -> Self {
         let flux = meeting.steam_kg_s / round_area(dryer.bore_m);
         let ratio = length_ratio(dryer.bore_m, dryer.coil_m);
         Self {
             dryer,
             meeting,
             slices: SLICES,
-            line: &line.saturated,
+            line,
+            film,
             flux,
             ratio,
             wet: Inside::of(&line.steam, flux, dryer.bore_m, ratio),
@@ -170,10 +230,10 @@ impl<'a> Coil<'a> {
     fn stirred(&self) -> Result<f64, NotSettled> {
         let m = self.meeting;
         let brought = m.gas.enthalpy(m.gas_k);
-        let bracket = (self.line.t_k, m.gas_k);
-        let solved = seek("heat of gas and coil in the smokebox", bracket, 1e-8, |t| {
+        let bracket = (self.line.saturated.t_k, m.gas_k);
+        let solved = seek("heat of gas and coil in the smokebox", bracket, 1e-7, |t| {
             let given_w = m.gas_kg_s * (brought - m.gas.enthalpy(t));
-            let (h, _) = self.heated(t, &self.outside(t, self.line.t_k))?;
+            let (h, _) = self.heated(t)?;
             Ok(given_w - m.steam_kg_s * (h - m.inlet_j_kg))
         })?;
         Ok(solved.x)
@@ -190,38 +250,23 @@ impl<'a> Coil<'a> {
         self.march(self.stirred()?)
     }
 
-    fn outside(&self, gas_k: f64, steam_k: f64) -> Outside {
-        let film_k = f64::midpoint(gas_k, steam_k);
-        let gas = self.meeting.gas;
-        let carry = gas.transport(film_k);
-        let flux = self.meeting.gas_kg_s / self.dryer.gas_area_m2;
-        let reynolds = reynolds(flux, self.dryer.outside_m, carry.viscosity);
-        let prandtl = prandtl(
-            carry.viscosity,
-            gas.specific_heat(film_k),
-            carry.conductivity,
-        );
-        let nusselt = crossflow_nusselt(reynolds, prandtl);
-        Outside {
-            film_k,
-            reynolds,
-            prandtl,
-            nusselt,
-            w_m2_k: film_coefficient(nusselt, carry.conductivity, self.dryer.outside_m),
-        }
+    /// Coefficient outside between gas and steam, W/(m² K).
+    fn outside(&self, gas_k: f64, steam_k: f64) -> f64 {
+        self.film.0.at(f64::midpoint(gas_k, steam_k))
     }
 
     /// Heat taken up by a metre of tube, W/m.
-    fn per_metre(&self, outside: &Outside, inside: &Inside, excess_k: f64) -> f64 {
+    fn per_metre(&self, outside_w_m2_k: f64, inside: &Inside, excess_k: f64) -> f64 {
         let d = self.dryer;
-        let resistance = 1.0 / outside.w_m2_k + d.outside_m / d.bore_m / inside.w_m2_k;
+        let resistance = 1.0 / outside_w_m2_k + d.outside_m / d.bore_m / inside.w_m2_k;
         std::f64::consts::PI * d.outside_m * excess_k / resistance
     }
 
     fn march(&self, gas_k: f64) -> Result<DryerState, NotSettled> {
         let m = self.meeting;
-        let first = self.outside(gas_k, self.line.t_k);
-        let (h, drying_m) = self.heated(gas_k, &first)?;
+        let film_k = f64::midpoint(gas_k, self.line.saturated.t_k);
+        let first = Outside::of(self.dryer, m, film_k);
+        let (h, drying_m) = self.heated(gas_k)?;
         let (inlet, outlet) = (at_ph(m.steam_pa, m.inlet_j_kg)?, at_ph(m.steam_pa, h)?);
         let friction = friction(self.wet.reynolds, self.ratio);
         let bores = self.dryer.length_m / self.dryer.bore_m;
@@ -249,41 +294,62 @@ impl<'a> Coil<'a> {
     }
 
     /// Enthalpy of the steam at the end, and the length in which it dries.
-    fn heated(&self, gas_k: f64, first: &Outside) -> Result<(f64, f64), NotSettled> {
+    fn heated(&self, gas_k: f64) -> Result<(f64, f64), NotSettled> {
         let (m, length_m) = (self.meeting, self.dryer.length_m);
-        let wet_w_m = self.per_metre(first, &self.wet, gas_k - self.line.t_k);
-        let lacks_w = m.steam_kg_s * (self.line.h_g - m.inlet_j_kg);
+        let steam_k = self.line.saturated.t_k;
+        let wet_w_m = self.per_metre(self.outside(gas_k, steam_k), &self.wet, gas_k - steam_k);
+        let lacks_w = m.steam_kg_s * (self.line.saturated.h_g - m.inlet_j_kg);
         if wet_w_m * length_m <= lacks_w {
             return Ok((m.inlet_j_kg + wet_w_m * length_m / m.steam_kg_s, length_m));
         }
         let drying_m = lacks_w / wet_w_m;
-        let h = self.superheat(gas_k, self.line.h_g, length_m - drying_m)?;
+        let h = self.superheat(gas_k, length_m - drying_m)?;
         Ok((h, drying_m))
     }
 
     /// Enthalpy after a length of superheating: each slice is an exchanger with gas at one
     /// temperature and the properties of the steam at its middle.
-    fn superheat(&self, gas_k: f64, from: f64, length_m: f64) -> Result<f64, NotSettled> {
-        let p = self.meeting.steam_pa;
+    fn superheat(&self, gas_k: f64, length_m: f64) -> Result<f64, NotSettled> {
         let slice_m = length_m / self.slices as f64;
-        let mut steam_k = at_ph(p, from)?.t_k;
+        let mut steam_k = self.line.saturated.t_k;
         for _ in 0..self.slices {
             let excess = gas_k - steam_k;
             let half =
                 gas_k - excess * (-self.units_per_metre(gas_k, steam_k)? * slice_m / 2.0).exp();
             steam_k = gas_k - excess * (-self.units_per_metre(gas_k, half)? * slice_m).exp();
         }
-        Ok(at_pt(p, steam_k)?.h)
+        self.line.enthalpy(steam_k)
     }
 
     /// Transfer units of a metre of tube with single-phase steam, 1/m.
     fn units_per_metre(&self, gas_k: f64, steam_k: f64) -> Result<f64, NotSettled> {
         let m = self.meeting;
-        let (_, steam) = point_at(m.steam_pa, steam_k)?;
-        let carry = transport::of(&steam);
+        let (carry, cp) = self.line.at(steam_k)?;
         let inside = Inside::of(&carry, self.flux, self.dryer.bore_m, self.ratio);
         let outside = self.outside(gas_k, steam_k);
-        Ok(self.per_metre(&outside, &inside, 1.0) / (m.steam_kg_s * steam.cp))
+        Ok(self.per_metre(outside, &inside, 1.0) / (m.steam_kg_s * cp))
+    }
+}
+
+impl Outside {
+    fn of(dryer: &Dryer, meeting: &Meeting<'_>, film_k: f64) -> Self {
+        let gas = meeting.gas;
+        let carry = gas.transport(film_k);
+        let flux = meeting.gas_kg_s / dryer.gas_area_m2;
+        let reynolds = reynolds(flux, dryer.outside_m, carry.viscosity);
+        let prandtl = prandtl(
+            carry.viscosity,
+            gas.specific_heat(film_k),
+            carry.conductivity,
+        );
+        let nusselt = crossflow_nusselt(reynolds, prandtl);
+        Self {
+            film_k,
+            reynolds,
+            prandtl,
+            nusselt,
+            w_m2_k: film_coefficient(nusselt, carry.conductivity, dryer.outside_m),
+        }
     }
 }
 
@@ -338,5 +404,70 @@ fn between(
     } else {
         let share = (re - critical) / (TURBULENT_FROM - critical);
         laminar(critical) + share * (turbulent(TURBULENT_FROM) - laminar(critical))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use formulas::gas::MoleFractions;
+    use formulas::steam::Phase;
+
+    use super::*;
+
+    fn near(curve: f64, law: f64, what: &str) {
+        assert!((curve / law - 1.0).abs() < 5e-4, "{what}: {curve}, {law}");
+    }
+
+    fn between(low: f64, high: f64) -> impl Iterator<Item = f64> {
+        (0..=400).map(move |i| low + (high - low) * f64::from(i) / 400.0)
+    }
+
+    #[test]
+    fn identity_the_curves_of_steam_keep_to_its_equations() {
+        for pa in [1.2e5, 2e5, 4.5e5, 8e5, 1.1e6] {
+            let line = Line::new(pa).expect("a pressure of steam");
+            for t in between(line.saturated.t_k, CELSIUS.to_si(800.0)) {
+                let Ok((Phase::Superheated, point)) = point_at(pa, t) else {
+                    continue;
+                };
+                let law = transport::of(&point);
+                let (curve, cp) = line.at(t).expect("steam");
+                near(curve.mu, law.mu, "viscosity");
+                near(curve.lambda, law.lambda, "conductivity");
+                near(curve.pr, law.pr, "Prandtl number");
+                near(cp, point.cp, "specific heat");
+                // An error of enthalpy counts against what the steam takes up.
+                let h = line.enthalpy(t).expect("steam");
+                assert!((h - point.h).abs() < 20.0, "enthalpy: {h}, {}", point.h);
+            }
+        }
+    }
+
+    #[test]
+    fn identity_the_curve_of_the_film_keeps_to_its_law() {
+        let line = Line::new(4.5e5).expect("a pressure of steam");
+        let dryer = Dryer {
+            bore_m: 3.6e-3,
+            outside_m: 5e-3,
+            length_m: 0.4,
+            coil_m: 0.06,
+            gas_area_m2: 5e-3,
+        };
+        let gas = FlueGas::new(&MoleFractions::DRY_AIR);
+        for (gas_kg_s, gas_k) in [(1e-4, 450.0), (1e-3, 700.0), (1e-2, 1100.0), (1e-2, 1500.0)] {
+            let meeting = Meeting {
+                steam_kg_s: 2e-4,
+                steam_pa: line.pa,
+                inlet_j_kg: line.saturated.h_g,
+                gas_kg_s,
+                gas_k,
+                gas: &gas,
+            };
+            let film = Film::new(&dryer, &meeting, &line);
+            for t in between(line.saturated.t_k, gas_k) {
+                let law = Outside::of(&dryer, &meeting, t).w_m2_k;
+                near(film.0.at(t), law, "coefficient outside");
+            }
+        }
     }
 }

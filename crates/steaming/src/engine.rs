@@ -236,7 +236,7 @@ fn against(
         return Ok((run(engine, boiler, back)?, None));
     }
     let bracket = (air, engine.chest_share * boiler);
-    let solved = seek("back pressure of the blast nozzle", bracket, 1e-6, |back| {
+    let solved = seek("back pressure of the blast nozzle", bracket, 1e-4, |back| {
         let state = run(engine, boiler, back)?;
         Ok(back - air - led(state.steam_kg_s)?.drop_pa)
     })?;

@@ -10,6 +10,7 @@ mod assumptions;
 mod band;
 pub mod consumption;
 mod cure;
+mod curve;
 mod demand;
 pub mod draught;
 pub mod dryer;

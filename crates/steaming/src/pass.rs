@@ -9,7 +9,7 @@ use formulas::draught::{buoyancy, orifice_flow};
 use reckoning::quantity::KG_PER_M2_H;
 use reckoning::solve::{Solved, bracketed};
 
-use crate::dryer::{Coil, DryerState, Meeting};
+use crate::dryer::{Coil, DryerState, Film, Meeting};
 use crate::engine::{ExhaustState, exhaust, exhaust_dried};
 use crate::fault::NotSettled;
 use crate::fire::{RATES_KG_M2_H, Round};
@@ -164,10 +164,13 @@ impl<'a> Draw<'a> {
             gas_k,
             gas: &self.round.burning.gas,
         };
+        // The film outside does not depend on the steam.
+        let film = Film::new(dryer, &meeting(0.0), line);
         let exhaust = exhaust_dried(engine, &self.round.supply(), |steam_kg_s| {
-            Coil::new(dryer, &meeting(steam_kg_s), line).gain()
+            Coil::new(dryer, &meeting(steam_kg_s), (line, &film)).gain()
         })?;
-        let state = Coil::new(dryer, &meeting(exhaust.engine.steam_kg_s), line).settled()?;
+        let state =
+            Coil::new(dryer, &meeting(exhaust.engine.steam_kg_s), (line, &film)).settled()?;
         Ok((Some(exhaust), Some(state)))
     }
 

@@ -5,7 +5,9 @@ use plant::Plant;
 use reckoning::quantity::{Gauge, MassFlow, Quantity};
 use reckoning::{Finding, Known, Verdict, Working};
 use steaming::engine::EngineState;
-use steaming::{Band, Cure, Draws, FireState, Inputs, Judging, NotSettled, Outlook, Sweep};
+use steaming::{
+    Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Sweep,
+};
 
 use crate::fire::{Door, Taken, door};
 
@@ -79,15 +81,8 @@ pub fn steaming(plan: &Plan, plant: &Plant) -> Steaming {
         Some(Err(fault)) => (None, Some(fault)),
         None => (None, None),
     };
-    let engine_alone = engine
-        .zip(site)
-        .zip(working_pa)
-        .and_then(|((engine, site), working)| {
-            let air = site.atmosphere_pa;
-            steaming::engine::run(&engine, working + air, air).ok()
-        });
     Steaming {
-        engine_alone,
+        engine_alone: engine_alone(engine, site, working_pa),
         taken,
         inputs,
         working_pa,
@@ -96,6 +91,16 @@ pub fn steaming(plan: &Plan, plant: &Plant) -> Steaming {
         greatest,
         fault,
     }
+}
+
+/// The engine with its exhaust let into the open air.
+fn engine_alone(
+    engine: Option<Engine>,
+    site: Option<Site>,
+    working_pa: Option<f64>,
+) -> Option<EngineState> {
+    let (engine, air, working) = (engine?, site?.atmosphere_pa, working_pa?);
+    steaming::engine::run(&engine, working + air, air).ok()
 }
 
 /// The lowest set pressure among the safety valves, else the design pressure.

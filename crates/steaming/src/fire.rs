@@ -112,10 +112,9 @@ impl<'a> Round<'a> {
             air: FlueGas::new(&MoleFractions::DRY_AIR),
             vapour: vapour(),
             steam_k: Saturated::at_pressure(atmosphere_pa)?.t_k,
-            line: match inputs.dryer.filter(|_| inputs.engine.is_some()) {
-                Some(_) => Some(Line::new(boiler_pa)?),
-                None => None,
-            },
+            line: (inputs.dryer.and(inputs.engine))
+                .map(|_| Line::new(boiler_pa))
+                .transpose()?,
         })
     }
 

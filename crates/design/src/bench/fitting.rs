@@ -88,9 +88,5 @@ fn tapped_across(fitting: &Fitting) -> Vec<String> {
 
 /// What sort of part it is, in the words of the plan.
 pub(super) fn kind_words(fitting: &Fitting) -> Option<&'static str> {
-    let kind = fitting.kind.value()?;
-    plan::section::FittingKind::NAMES
-        .iter()
-        .find(|(k, ..)| *k == kind)
-        .map(|(_, word, _)| *word)
+    fitting.kind.value().map(Choice::name)
 }

@@ -3,7 +3,7 @@
 use plan::Row;
 use plan::section::{Bore, CrossHole, CrossReach, Fitting, Step};
 use plant::fitting::{Fault, Fitted};
-use plant::part::{self, Form, Span, Surface, Turned};
+use plant::part::{self, Form, Span, Turned};
 use reckoning::Finding;
 use reckoning::quantity::{Length, show};
 
@@ -169,15 +169,7 @@ fn thread_in(bore: &Bore, made: &Turned) -> Option<Finding> {
         return None;
     };
     let hole = made.feature(&bore.called())?;
-    let diameter = match &hole.form {
-        Form::Drilled { diameter, .. } => *diameter,
-        Form::Turned {
-            surface: Surface::Inside,
-            from,
-            ..
-        } => *from,
-        _ => return None,
-    };
+    let diameter = hole.form.bore()?;
     if diameter >= thread.major {
         let says = format!(
             "{} is cut in a hole of {}, as wide as itself",

@@ -9,7 +9,7 @@ use making::workshop::{
     Dial, DrillingMachine, Hold, Holder, Lathe, Reamer, ReamerDrive, Speeds, Workshop as Shop,
 };
 use plan::workshop::{DialUnit, Holding, HoldingKind, Lathe as Machine, ReamerKind, Threading};
-use plan::{Entry, Row, Workshop};
+use plan::{Choice, Entry, Row, Workshop};
 use reckoning::quantity::{Length, Ratio};
 use reckoning::{Assumption, Given, Known, Origin, Typed};
 
@@ -148,7 +148,7 @@ fn holders(holdings: &[Holding], taking: &mut Taking) -> Vec<Holder> {
             // It is taken with the drilling machine.
             HoldingKind::VeeBlock => continue,
             HoldingKind::Mandrel | HoldingKind::Faceplate | HoldingKind::Vice => {
-                let (word, id) = (kind_word(kind), holding.called());
+                let (word, id) = (kind.name(), holding.called());
                 let says = format!("{id}: no card is written for work held in a {word} yet");
                 taking.left_out.push(says);
                 continue;
@@ -160,14 +160,6 @@ fn holders(holdings: &[Holding], taking: &mut Taking) -> Vec<Holder> {
         taking.gaps.push("holding".to_owned());
     }
     found
-}
-
-fn kind_word(kind: HoldingKind) -> &'static str {
-    use plan::Choice;
-    HoldingKind::NAMES
-        .iter()
-        .find(|(k, ..)| *k == kind)
-        .map_or("", |(_, word, _)| word)
 }
 
 /// A holder of the lathe: one for each size of collet.

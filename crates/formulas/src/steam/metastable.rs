@@ -5,21 +5,16 @@
 //! vapour line to the 5 % equilibrium moisture line, up to 10 MPa.
 
 use super::gibbs::Point;
-use super::region2::{P_STAR_PA, T_STAR_K, ideal, ideal_series, joined};
+use super::region2::{self, P_STAR_PA, T_STAR_K, ideal, ideal_series, joined};
 use super::series::{Series, Term, powers};
 
 /// Table 10 with the first two coefficients as given below it.
-const IDEAL: &[Term; 9] = &[
-    (0, 0, -0.96937268393049e1),
-    (0, 1, 0.10087275970006e2),
-    (0, -5, -0.56087911283020e-2),
-    (0, -4, 0.71452738081455e-1),
-    (0, -3, -0.40710498223928),
-    (0, -2, 0.14240819171444e1),
-    (0, -1, -0.43839511319450e1),
-    (0, 2, -0.28408632460772),
-    (0, 3, 0.21268463753307e-1),
-];
+const IDEAL: &[Term; 9] = &{
+    let mut terms = *region2::IDEAL;
+    terms[0].2 = -0.96937268393049e1;
+    terms[1].2 = 0.10087275970006e2;
+    terms
+};
 
 /// Table 16: I, J, n.
 const RESIDUAL: &[Term; 13] = &[

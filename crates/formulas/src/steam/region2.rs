@@ -11,7 +11,7 @@ pub(super) const T_STAR_K: f64 = 540.0;
 const LOW: usize = 5;
 
 /// Table 10: J, n, with the exponent in the second place.
-const IDEAL: &[Term; 9] = &[
+pub(super) const IDEAL: &[Term; 9] = &[
     (0, 0, -0.96927686500217e1),
     (0, 1, 0.10086655968018e2),
     (0, -5, -0.56087911283020e-2),

@@ -68,14 +68,5 @@ pub(super) fn nearest(stretch: Span, most: Length, outward: End) -> Span {
     if stretch.length() <= most {
         return stretch;
     }
-    match outward {
-        End::Low => Span {
-            from: stretch.from,
-            to: stretch.from + most,
-        },
-        End::High => Span {
-            from: stretch.to - most,
-            to: stretch.to,
-        },
-    }
+    stretch.first(outward, most)
 }

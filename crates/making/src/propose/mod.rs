@@ -274,16 +274,7 @@ impl Writer<'_> {
             End::High => (far - left, far - beyond - Length::from_mm(CLEAR_MM)),
         };
         rows.push(Operation::on_the_way(Work::Part { at, blade }).into());
-        let grip = match end {
-            End::Low => Span {
-                from: jaws,
-                to: jaws + holder.grip,
-            },
-            End::High => Span {
-                from: jaws - holder.grip,
-                to: jaws,
-            },
-        };
+        let grip = Span::inwards(jaws, end, holder.grip);
         Ok(Setting {
             machine: Machine::Lathe,
             holder: holder.clone(),

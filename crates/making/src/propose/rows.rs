@@ -64,7 +64,7 @@ impl Turning<'_> {
         let mut holes: Vec<(Length, &Feature)> = self
             .features
             .iter()
-            .filter_map(|f| bore(f).map(|d| (d, *f)))
+            .filter_map(|f| f.form.bore().map(|d| (d, *f)))
             .collect();
         holes.sort_by(|a, b| a.0.mm().total_cmp(&b.0.mm()));
         let (mut rows, mut reams) = (Vec::new(), Vec::new());
@@ -242,15 +242,7 @@ impl Turning<'_> {
     fn threads_outside(&self) -> Vec<Operation> {
         self.features
             .iter()
-            .filter(|f| {
-                matches!(
-                    f.form,
-                    Form::Threaded {
-                        surface: Surface::Outside,
-                        ..
-                    }
-                )
-            })
+            .filter(|f| f.form.threads(Surface::Outside))
             .map(|f| Operation::making(f.id.clone(), Work::ScrewCut(f.form.clone())))
             .collect()
     }
@@ -267,15 +259,7 @@ impl Turning<'_> {
     fn taps(&self) -> Vec<Operation> {
         self.features
             .iter()
-            .filter(|f| {
-                matches!(
-                    f.form,
-                    Form::Threaded {
-                        surface: Surface::Inside,
-                        ..
-                    }
-                )
-            })
+            .filter(|f| f.form.threads(Surface::Inside))
             .map(|f| {
                 let whole = self.drawing.span();
                 let far = match self.end {
@@ -330,20 +314,6 @@ impl Turning<'_> {
                 wanted: "a drill",
                 size: format!("up to {}", self.workshop.reads.size(most)),
             })
-    }
-}
-
-/// Diameter of a hole along the axis; none for what is not one, and for cones.
-fn bore(feature: &Feature) -> Option<Length> {
-    match &feature.form {
-        Form::Drilled { diameter, .. } => Some(*diameter),
-        Form::Turned {
-            surface: Surface::Inside,
-            from,
-            to,
-            ..
-        } if from == to => Some(*from),
-        _ => None,
     }
 }
 

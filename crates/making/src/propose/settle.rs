@@ -52,18 +52,8 @@ pub(super) fn settle(piece: &Piece, workshop: &Workshop) -> Result<Settled, NoCa
 
 /// Diameter of a hole under an inside thread; none for a feature that is not one.
 fn under(feature: &Feature, thread: Span, major: Length) -> Option<Length> {
-    let size = match &feature.form {
-        Form::Drilled { diameter, .. } => Some(*diameter),
-        Form::Turned {
-            surface: Surface::Inside,
-            from,
-            to,
-            ..
-        } if from == to => Some(*from),
-        _ => None,
-    };
     let covers = feature.form.span().is_some_and(|s| s.covers(thread));
-    size.filter(|d| covers && *d < major)
+    feature.form.bore().filter(|d| covers && *d < major)
 }
 
 fn resize(form: &mut Form, to_diameter: Length) {

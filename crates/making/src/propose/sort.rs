@@ -127,16 +127,7 @@ pub(super) fn open_to(
     end: End,
 ) -> bool {
     let whole = drawing.span();
-    let way = match end {
-        End::Low => Span {
-            from: whole.from,
-            to: span.from,
-        },
-        End::High => Span {
-            from: span.to,
-            to: whole.to,
-        },
-    };
+    let way = whole.way_out(span, end);
     if way.length().mm() <= WITHIN_MM {
         return true;
     }

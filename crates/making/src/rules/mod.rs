@@ -19,12 +19,13 @@ pub(crate) use ream::OVERSIZE_MM;
 pub(crate) use start::CENTRE_SHARE;
 
 use formulas::cutting::{POINT, point};
+use plant::part::Point;
 use reckoning::quantity::{Angle, DEGREE, Length, MM};
 use reckoning::{Condition, Given, Known, Origin, Ref, Rule, Verdict, Working};
 
 use crate::card::{Operation, Place, RouteCard};
 use crate::piece::Piece;
-use crate::simulate::Simulated;
+use crate::simulate::{Simulated, Step};
 
 /// Every rule of order, in the order in which they are told.
 pub static RULES: &[&Rule] = &[
@@ -178,17 +179,26 @@ pub(crate) fn of_the_trade<Q>(value: Q, between: &str, reason: &str) -> Known<Q>
 
 /// Files the length of the point of an ordinary drill.
 pub(crate) fn file_point(lines: &mut Working, d: &Known<Length>) -> Option<(Ref, Length)> {
-    let angle = Angle::from_deg(POINT_DEG);
+    let angle = Angle::from_deg(Point::DRILL_DEG);
     let angle = of_the_trade(angle, "points of twist drills", "the ordinary point");
-    let length = point(d.value.mm(), POINT_DEG);
+    let length = point(d.value.mm(), Point::DRILL_DEG);
     let d = lines.know("d", "drill", &MM, d);
     let a = lines.know("a", "angle of the point", &DEGREE, &angle);
     let line = lines.settled(&POINT, &[d, a], length).ok()?;
     Some((line, Length::from_mm(length)))
 }
 
-/// Angle of the point of an ordinary twist drill.
-pub(crate) const POINT_DEG: f64 = 118.0;
+/// What a rule sees in each row, or that nothing was wrong.
+pub(crate) fn each_step(
+    case: &Case<'_>,
+    rule: &'static Rule,
+    seen: fn(&Case<'_>, &Step<'_>) -> Option<Seen>,
+    met: &str,
+) -> Vec<Seen> {
+    let steps = case.run.steps.iter();
+    let found = steps.filter_map(|step| seen(case, step)).collect();
+    or_met(found, rule, met, case)
+}
 
 /// One finding that nothing was wrong, where no other was made.
 pub(crate) fn or_met(

@@ -1,11 +1,11 @@
 //! A row works on a side that can be reached in its setting.
 
-use plant::part::{End, Form, Span, Surface};
+use plant::part::{End, Form, Surface};
 use reckoning::formula::Cite;
 use reckoning::quantity::Length;
 use reckoning::{Rule, Verdict};
 
-use super::{Case, Seen, metal, or_met};
+use super::{Case, Seen, each_step, metal};
 use crate::card::{Facing, Work};
 use crate::simulate::{Step, WITHIN_MM};
 
@@ -24,17 +24,11 @@ pub(super) static RULE: Rule = Rule {
 pub(crate) const GROOVE_MM: f64 = 3.0;
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
-    let found = case
-        .run
-        .steps
-        .iter()
-        .filter_map(|s| seen(case, s))
-        .collect();
-    or_met(
-        found,
-        &RULE,
-        "each row works on a side that its setting leaves open",
+    each_step(
         case,
+        &RULE,
+        seen,
+        "each row works on a side that its setting leaves open",
     )
 }
 
@@ -85,16 +79,7 @@ fn behind(step: &Step<'_>, open: End) -> bool {
     };
     let wide = if from > to { *from } else { *to };
     let whole = step.before.span();
-    let way = match open {
-        End::Low => Span {
-            from: whole.from,
-            to: span.from,
-        },
-        End::High => Span {
-            from: span.to,
-            to: whole.to,
-        },
-    };
+    let way = whole.way_out(*span, open);
     let groove = span.length().mm() <= GROOVE_MM;
     let a_little = Length::from_mm(WITHIN_MM);
     let wider = |d: Length| d > wide + a_little;

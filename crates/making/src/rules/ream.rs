@@ -5,7 +5,7 @@ use reckoning::formula::Cite;
 use reckoning::quantity::Length;
 use reckoning::{Rule, Verdict};
 
-use super::{Case, Seen, or_met};
+use super::{Case, Seen, each_step};
 use crate::card::{Facing, Place, Work};
 use crate::simulate::{Step, WITHIN_MM};
 
@@ -28,13 +28,7 @@ const LEAST_MM: f64 = 0.03;
 const MOST_MM: (f64, f64, f64) = (0.3, 0.5, 20.0);
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
-    let found = case
-        .run
-        .steps
-        .iter()
-        .filter_map(|s| seen(case, s))
-        .collect();
-    or_met(found, &RULE, "nothing is reamed", case)
+    each_step(case, &RULE, seen, "nothing is reamed")
 }
 
 fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {

@@ -5,7 +5,7 @@ use reckoning::formula::Cite;
 use reckoning::quantity::Length;
 use reckoning::{Rule, Verdict};
 
-use super::{Case, Seen, or_met};
+use super::{Case, Seen, each_step};
 use crate::card::{Operation, Work};
 use crate::simulate::{Step, WITHIN_MM};
 
@@ -28,17 +28,11 @@ const WANDER: (f64, f64) = (0.01, 0.02);
 pub(crate) const CENTRE_SHARE: f64 = 0.5;
 
 pub(super) fn look(case: &Case<'_>) -> Vec<Seen> {
-    let found = case
-        .run
-        .steps
-        .iter()
-        .filter_map(|s| seen(case, s))
-        .collect();
-    or_met(
-        found,
-        &RULE,
-        "each drill starts in a centre on a faced end",
+    each_step(
         case,
+        &RULE,
+        seen,
+        "each drill starts in a centre on a faced end",
     )
 }
 

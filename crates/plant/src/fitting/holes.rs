@@ -5,7 +5,7 @@ use plan::section::{Bore, BoreKind, CrossHole, CrossReach, End as Side};
 use reckoning::Known;
 use reckoning::quantity::Length;
 
-use super::{Draft, stretch, thread_id, zero};
+use super::{Draft, thread_id, zero};
 use crate::part::{self, CrossDepth, End, Feature, Finish, Form, Point, Span, Surface};
 
 impl Draft {
@@ -25,7 +25,10 @@ impl Draft {
         };
         let hole = Hole {
             from: end(side),
-            length,
+            whole: Span {
+                from: zero(),
+                to: length,
+            },
             // A depth that is left out means right through.
             depth: self.given(&bore.depth).unwrap_or(length),
         };
@@ -33,7 +36,7 @@ impl Draft {
         if let (Some((thread, _)), Some(full)) = (thread, full) {
             let form = Form::Threaded {
                 surface: Surface::Inside,
-                span: stretch(hole.span(), hole.from, full),
+                span: hole.whole.first(hole.from, full),
                 thread,
             };
             self.made.features.push(Feature::new(thread_id(bore), form));
@@ -68,32 +71,23 @@ impl Draft {
 #[derive(Clone, Copy)]
 struct Hole {
     from: End,
-    /// Length of the whole part.
-    length: Length,
+    /// The whole part.
+    whole: Span,
     /// Depth at full diameter.
     depth: Length,
 }
 
 impl Hole {
-    /// The stretch at full diameter.
-    fn span(self) -> Span {
-        let whole = Span {
-            from: zero(),
-            to: self.length,
-        };
-        stretch(whole, self.from, self.depth)
-    }
-
     fn feature(self, id: String, kind: BoreKind, diameter: Length) -> Feature {
         let form = match kind {
-            BoreKind::Bored => Form::cylinder(Surface::Inside, self.span(), diameter),
+            BoreKind::Bored => {
+                let span = self.whole.first(self.from, self.depth);
+                Form::cylinder(Surface::Inside, span, diameter)
+            }
             // A reamer or a tap leaves the point of the drill before it.
             BoreKind::Drilled | BoreKind::Reamed | BoreKind::Tapped => Form::Drilled {
                 from: self.from,
-                mouth: match self.from {
-                    End::Low => zero(),
-                    End::High => self.length,
-                },
+                mouth: self.whole.face(self.from),
                 diameter,
                 depth: self.depth,
                 point: Point::drill(),

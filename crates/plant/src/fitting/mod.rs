@@ -16,7 +16,7 @@ use reckoning::quantity::Length;
 use reckoning::{Known, Size};
 
 use crate::known::{Gap, note};
-use crate::part::{Bar, End, Feature, NoShape, Span, Thread, Turned};
+use crate::part::{Bar, Feature, NoShape, Span, Thread, Turned};
 use crate::thread;
 
 const WANTED: &str = "the shape of a turned part";
@@ -231,18 +231,4 @@ fn zero() -> Length {
 
 fn thread_id(row: &impl Row) -> String {
     format!("{}-thread", row.called())
-}
-
-/// So much of a stretch, from one of its ends.
-fn stretch(span: Span, from: End, length: Length) -> Span {
-    match from {
-        End::Low => Span {
-            from: span.from,
-            to: span.from + length,
-        },
-        End::High => Span {
-            from: span.to - length,
-            to: span.to,
-        },
-    }
 }

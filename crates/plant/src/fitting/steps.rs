@@ -4,7 +4,7 @@ use plan::Row;
 use plan::section::{Fitting, Step};
 use reckoning::quantity::Length;
 
-use super::{Draft, stretch, thread_id, zero};
+use super::{Draft, thread_id, zero};
 use crate::part::{End, Feature, Form, Span, Surface};
 
 impl Draft {
@@ -37,7 +37,7 @@ impl Draft {
         {
             let form = Form::Threaded {
                 surface: Surface::Outside,
-                span: stretch(span, free, full),
+                span: span.first(free, full),
                 thread,
             };
             self.made.features.push(Feature::new(thread_id(step), form));
@@ -50,7 +50,7 @@ impl Draft {
             };
             let form = Form::Turned {
                 surface: Surface::Outside,
-                span: stretch(span, free, chamfer),
+                span: span.first(free, chamfer),
                 from,
                 to,
             };

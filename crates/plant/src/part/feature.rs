@@ -52,6 +52,51 @@ impl Span {
         (from < to).then_some(Self { from, to })
     }
 
+    /// A stretch of this length that runs inwards from a plane facing an end.
+    #[must_use]
+    pub fn inwards(plane: Length, facing: End, length: Length) -> Self {
+        match facing {
+            End::Low => Self {
+                from: plane,
+                to: plane + length,
+            },
+            End::High => Self {
+                from: plane - length,
+                to: plane,
+            },
+        }
+    }
+
+    /// The plane at one of its ends.
+    #[must_use]
+    pub fn face(self, end: End) -> Length {
+        match end {
+            End::Low => self.from,
+            End::High => self.to,
+        }
+    }
+
+    /// So much of it, from one of its ends.
+    #[must_use]
+    pub fn first(self, end: End, length: Length) -> Self {
+        Self::inwards(self.face(end), end, length)
+    }
+
+    /// What of it lies between a stretch within it and one of its ends.
+    #[must_use]
+    pub fn way_out(self, within: Self, end: End) -> Self {
+        match end {
+            End::Low => Self {
+                from: self.from,
+                to: within.from,
+            },
+            End::High => Self {
+                from: within.to,
+                to: self.to,
+            },
+        }
+    }
+
     /// Whether it holds the whole of another.
     #[must_use]
     pub fn covers(self, other: Self) -> bool {
@@ -78,10 +123,13 @@ pub enum Point {
 }
 
 impl Point {
-    /// The point of an ordinary twist drill: 118° included.
+    /// Included angle of the point of an ordinary twist drill, degrees (common practice).
+    pub const DRILL_DEG: f64 = 118.0;
+
+    /// The point of an ordinary twist drill.
     #[must_use]
     pub fn drill() -> Self {
-        Self::Cone(Angle::from_deg(118.0))
+        Self::Cone(Angle::from_deg(Self::DRILL_DEG))
     }
 
     /// How far the point reaches beyond the full diameter.
@@ -301,6 +349,27 @@ impl Form {
         }
     }
 
+    /// Diameter of a hole along the axis; none for what is not one, and for cones.
+    #[must_use]
+    pub fn bore(&self) -> Option<Length> {
+        match self {
+            Self::Drilled { diameter, .. } => Some(*diameter),
+            Self::Turned {
+                surface: Surface::Inside,
+                from,
+                to,
+                ..
+            } if from == to => Some(*from),
+            _ => None,
+        }
+    }
+
+    /// Whether it is a thread on this surface.
+    #[must_use]
+    pub fn threads(&self, on: Surface) -> bool {
+        matches!(self, Self::Threaded { surface, .. } if *surface == on)
+    }
+
     /// The stretch of the axis it touches; none for a face, which has no length.
     #[must_use]
     pub fn span(&self) -> Option<Span> {
@@ -320,16 +389,7 @@ impl Form {
                 point,
             } => {
                 let reach = *depth + point.length(*diameter);
-                Some(match from {
-                    End::Low => Span {
-                        from: *mouth,
-                        to: *mouth + reach,
-                    },
-                    End::High => Span {
-                        from: *mouth - reach,
-                        to: *mouth,
-                    },
-                })
+                Some(Span::inwards(*mouth, *from, reach))
             }
         }
     }

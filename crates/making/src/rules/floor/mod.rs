@@ -3,12 +3,12 @@
 mod open;
 
 use formulas::cutting::point;
-use plant::part::{End, Feature, Form, Turned};
+use plant::part::{End, Feature, Form, Point, Turned};
 use reckoning::formula::Cite;
 use reckoning::quantity::{Length, MM};
 use reckoning::{Rule, Verdict, Working};
 
-use super::{Case, POINT_DEG, Seen, at_worst_high, drawn, file_point, or_met};
+use super::{Case, Seen, at_worst_high, drawn, file_point, or_met};
 use crate::card::Work;
 use crate::piece::Service;
 use crate::simulate::{Step, WITHIN_MM};
@@ -51,7 +51,7 @@ fn seen(case: &Case<'_>, step: &Step<'_>) -> Option<Seen> {
     };
     let (floor, least) = (hole.floor, least(case, &hole));
     let (verdict, end) = judge(case, floor, least);
-    let tip = hole.full + Length::from_mm(point(hole.diameter.mm(), POINT_DEG));
+    let tip = hole.full + Length::from_mm(point(hole.diameter.mm(), Point::DRILL_DEG));
     let sizes = [hole.diameter, tip, least].map(|l| case.card.reads.size(l));
     let [drill, tip, wanted] = &sizes;
     let says = format!(

@@ -1,12 +1,12 @@
 //! A hole right through, drilled before the piece is parted.
 
 use formulas::cutting::{THROUGH_TIP, point, through_tip};
-use plant::part::{Feature, Form};
+use plant::part::{Feature, Form, Point};
 use reckoning::quantity::{Length, MM};
 use reckoning::{Verdict, Working};
 
 use super::RULE;
-use crate::rules::{Case, POINT_DEG, Seen, drawn, file_point, of_the_trade};
+use crate::rules::{Case, Seen, drawn, file_point, of_the_trade};
 use crate::simulate::{Step, WITHIN_MM};
 
 /// Full diameter beyond the end of the piece, mm.
@@ -29,7 +29,7 @@ pub(super) fn look(case: &Case<'_>, step: &Step<'_>, cut: &Feature) -> Option<Se
     if !through || !in_the_bar {
         return None;
     }
-    let l = Length::from_mm(point(diameter.mm(), POINT_DEG));
+    let l = Length::from_mm(point(diameter.mm(), Point::DRILL_DEG));
     let (least, lines) = least(case, id, (whole, *diameter))?;
     let tip = *depth + l - step.proud;
     let reads = case.card.reads;

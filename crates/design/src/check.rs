@@ -13,7 +13,7 @@ use crate::parts_answer;
 use crate::proof_door::{self, PlateGeometry};
 use crate::question::{Answer, Question};
 use crate::sentence;
-use crate::steam_answer::{Steaming, steaming};
+use crate::steam_answer::{Asked, Steaming};
 use crate::uncovered;
 
 /// A part, for the lists of it.
@@ -57,8 +57,19 @@ pub struct Checked {
 /// Checks a plan. It gives as much as the plan allows; nothing here fails.
 #[must_use]
 pub fn check(plan: &Plan, workshop: &Workshop) -> Checked {
+    check_by(plan, workshop, |asked| asked.answered())
+}
+
+/// Checks a plan with the fire answered by the caller, who may hold the answer of a plan that
+/// asked the same: the loop is most of the time of a check, and few edits touch it.
+#[must_use]
+pub fn check_by(
+    plan: &Plan,
+    workshop: &Workshop,
+    fire: impl FnOnce(Asked<'_>) -> Steaming,
+) -> Checked {
     let resolved = plant::resolve(plan);
-    let steaming = steaming(plan, &resolved.plant);
+    let steaming = fire(Asked::of(plan, &resolved.plant));
     let plates = geometry::of_plates(&resolved.plant);
     let proof = prove(plan, workshop, plates.as_ref());
     let benches = bench(plan, workshop);

@@ -17,7 +17,7 @@ mod uncovered;
 
 pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
-pub use check::{Checked, PartTold, check};
+pub use check::{Checked, PartTold, check, check_by};
 pub use question::{Answer, Question};
 pub use rules::RULES;
-pub use steam_answer::{Run, Steaming, steaming};
+pub use steam_answer::{Asked, Run, Steaming, steaming};

@@ -54,42 +54,90 @@ pub struct Run {
     pub findings: Vec<Finding>,
 }
 
+/// What a plan asks of its fire: all that the answer rests on.
+#[derive(Clone, Debug)]
+pub struct Asked<'a> {
+    /// The plan, for what it says of the water.
+    pub plan: &'a Plan,
+    /// The plant, for the room that the water has.
+    pub plant: &'a Plant,
+    /// What was taken at the door.
+    pub door: Door,
+    /// Working pressure, Pa gauge.
+    pub working_pa: Option<f64>,
+    /// Pressure at which the valve lifts, Pa gauge.
+    pub valve_pa: Option<f64>,
+}
+
 /// Runs the loop for a plan.
 #[must_use]
 pub fn steaming(plan: &Plan, plant: &Plant) -> Steaming {
-    let geometry = crate::geometry::of_fire(plan, plant);
-    let Door {
-        inputs,
-        site,
-        engine,
-        blower,
-        mut taken,
-    } = door(plan, geometry.as_ref());
-    let working_pa = taken.wanted(&plan.duty.pressure);
-    let valve_pa = valve_pressure(plan, &mut taken);
-    let ran = match (&inputs, working_pa, valve_pa) {
-        (Some(inputs), Some(working), Some(valve)) => {
-            Some(run((plan, plant), inputs, (working, valve), &taken))
+    Asked::of(plan, plant).answered()
+}
+
+impl<'a> Asked<'a> {
+    /// What this plan asks.
+    #[must_use]
+    pub fn of(plan: &'a Plan, plant: &'a Plant) -> Self {
+        let geometry = crate::geometry::of_fire(plan, plant);
+        let mut door = door(plan, geometry.as_ref());
+        Self {
+            plan,
+            plant,
+            working_pa: door.taken.wanted(&plan.duty.pressure),
+            valve_pa: valve_pressure(plan, &mut door.taken),
+            door,
         }
-        _ => None,
-    };
-    let greatest = inputs.as_ref().zip(valve_pa).and_then(|(inputs, valve)| {
-        crate::fire::greatest_evaporation(inputs, blower, &taken.assumed, valve)
-    });
-    let (run, fault) = match ran {
-        Some(Ok(run)) => (Some(run), None),
-        Some(Err(fault)) => (None, Some(fault)),
-        None => (None, None),
-    };
-    Steaming {
-        engine_alone: engine_alone(engine, site, working_pa),
-        taken,
-        inputs,
-        working_pa,
-        valve_pa,
-        run,
-        greatest,
-        fault,
+    }
+
+    /// Runs the loop.
+    #[must_use]
+    pub fn answered(self) -> Steaming {
+        let unlit = self.unlit();
+        let blower = self.door.blower;
+        let taken = &unlit.taken;
+        let greatest = unlit
+            .inputs
+            .zip(unlit.valve_pa)
+            .and_then(|(inputs, valve)| {
+                crate::fire::greatest_evaporation(&inputs, blower, &taken.assumed, valve)
+            });
+        let ran = match (&unlit.inputs, unlit.working_pa, unlit.valve_pa) {
+            (Some(inputs), Some(working), Some(valve)) => Some(run(
+                (self.plan, self.plant),
+                inputs,
+                (working, valve),
+                taken,
+            )),
+            _ => None,
+        };
+        let (run, fault) = match ran {
+            Some(Ok(run)) => (Some(run), None),
+            Some(Err(fault)) => (None, Some(fault)),
+            None => (None, None),
+        };
+        Steaming {
+            run,
+            greatest,
+            fault,
+            ..unlit
+        }
+    }
+
+    /// What is known before the fire is lit: what was taken, and the engine alone.
+    #[must_use]
+    pub fn unlit(&self) -> Steaming {
+        let (door, working_pa) = (&self.door, self.working_pa);
+        Steaming {
+            engine_alone: engine_alone(door.engine, door.site, working_pa),
+            taken: door.taken.clone(),
+            inputs: door.inputs,
+            working_pa,
+            valve_pa: self.valve_pa,
+            run: None,
+            greatest: None,
+            fault: None,
+        }
     }
 }
 

@@ -115,6 +115,9 @@ impl Round {
     ) -> Option<Self> {
         let thick = reading.size(wall, wanted_for);
         let (out, inn) = (outside.likely(), bore.likely());
+        if out.is_none() && inn.is_none() {
+            reading.miss(outside.path(), wanted_for);
+        }
         let wall_known = thick?;
         let origin = |k: &Known<Length>| weakest(&[k, &wall_known]);
         match (out, inn) {
@@ -136,10 +139,7 @@ impl Round {
                     wall: wall_known,
                 })
             }
-            (None, None) => {
-                reading.miss(outside.path(), wanted_for);
-                None
-            }
+            (None, None) => None,
         }
     }
 }

@@ -34,6 +34,8 @@ pub(crate) fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
     let diagram_factor = taken.number(&e.diagram_factor);
     let missing = taken.number(&e.missing);
     let exhaust_dryness = taken.number(&e.exhaust_dryness);
+    taken.not_taken_away(&e.rod);
+    taken.not_taken_away(&e.exhaust_pressure_at_compression);
     let closing_pa = e.exhaust_pressure_at_compression.value().map(Quantity::si);
     // The rod takes its section from one side of a double-acting piston: the mean of both ends
     // is what a stroke sweeps.
@@ -77,6 +79,9 @@ pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
             return None;
         }
     };
+    taken.not_taken_away(&f.moisture);
+    taken.not_taken_away(&f.ash);
+    taken.not_taken_away(&f.heating_value);
     let as_sold = solid_fuel(name).ok()?.composition;
     let water = f.moisture.value().map_or(as_sold.water, Quantity::si);
     let ash = f.ash.value().map_or(as_sold.ash, Quantity::si);
@@ -181,6 +186,8 @@ pub(crate) fn chimney(plan: &Plan, taken: &mut Taken) -> Option<Chimney> {
     let c = &plan.chimney;
     let choke = taken.size(&c.choke);
     let height = taken.size(&c.height);
+    taken.not_taken_away(&c.parallel);
+    taken.not_taken_away(&c.top);
     let parallel = c.parallel.likely().or_else(|| c.height.likely());
     let parallel = taken.keep::<Length>(c.parallel.path(), parallel);
     let top = c.top.likely().or_else(|| c.choke.likely());

@@ -54,6 +54,14 @@ impl Taken {
         self.keep(entry.path(), Some(Known::<Q>::assumed(entering.assumption)))
     }
 
+    /// Notes a value that was given and taken away again as a gap, where a field that was never
+    /// there means the usual thing: the maker had found that the usual does not hold.
+    pub fn not_taken_away<T>(&mut self, entry: &Entry<T>) {
+        if entry.is_emptied() {
+            self.gaps.push(entry.path().to_owned());
+        }
+    }
+
     /// Where the number of a plan field came from.
     #[must_use]
     pub fn given(&self, field: &str) -> Option<Given> {

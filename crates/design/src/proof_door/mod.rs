@@ -91,8 +91,12 @@ fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
     })
 }
 
-/// A metal by its standard name: that of the part, else that of the boiler.
+/// A metal by its standard name: that of the part, else that of the boiler. A metal that was taken
+/// away again leaves the part without one.
 fn metal(own: &Entry<String>, plan: &Plan) -> Metal {
+    if own.is_emptied() {
+        return Metal::Unlisted;
+    }
     own.get()
         .or_else(|| plan.boiler.metal.get())
         .map_or(Metal::Unlisted, |name| Metal::named(name))
@@ -111,6 +115,10 @@ fn joint(entry: &Entry<Brazed>) -> Joint {
 fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
     if let Some(known) = plan.boiler.design_temperature.known() {
         return Some(known);
+    }
+    // A temperature that was named and taken away again is not known.
+    if plan.boiler.design_temperature.is_emptied() || plan.boiler.wall_rise.is_emptied() {
+        return None;
     }
     let pressure = plan.boiler.design_pressure.value()?;
     let absolute = pressure.absolute(crate::fire::atmosphere(plan));
@@ -174,8 +182,20 @@ fn barrel(plan: &Plan) -> Shell {
 
 fn barrel_openings(plan: &Plan) -> Vec<Opening> {
     let mut openings = bushes_on(plan, BushSeat::Barrel);
+    openings.extend(bushes_without_a_seat(plan));
     openings.extend(firehole(plan));
     openings
+}
+
+/// Bushes that sit nobody knows where: openings of some wall, of which nothing can be proved.
+fn bushes_without_a_seat(plan: &Plan) -> impl Iterator<Item = Opening> {
+    let bushes = plan.boiler.bushes.iter();
+    let unseated = bushes.filter(|bush| bush.on.value().is_none());
+    unseated.map(|bush| Opening {
+        hole: None,
+        place: None,
+        ..bush_opening(bush, plan)
+    })
 }
 
 fn bushes_on(plan: &Plan, seat: BushSeat) -> Vec<Opening> {
@@ -196,7 +216,9 @@ fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
         hole: dimension(&bush.outside),
         bush: Some(Bush {
             metal: metal(&bush.metal, plan),
-            bore: thread_bore(bush).or_else(|| dimension(&bush.bore)),
+            // A thread that was taken away may have been wider than the bore.
+            bore: thread_bore(bush)
+                .or_else(|| dimension(&bush.bore).filter(|_| !bush.thread.is_emptied())),
             stands_out: dimension(&bush.length_out),
             stands_in: dimension(&bush.length_in),
             joint: joint(&bush.joint),

@@ -23,6 +23,11 @@ impl Draft {
         else {
             return;
         };
+        // One that was named and taken away again does not say.
+        if bore.depth.is_emptied() {
+            self.miss(bore.depth.path());
+            return;
+        }
         let hole = Hole {
             from: end(side),
             whole: Span {

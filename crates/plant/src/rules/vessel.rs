@@ -121,20 +121,18 @@ fn cover(sizes: &Sizes, frame: &Frame) -> Finding {
 
 fn working(sizes: &Sizes, frame: &Frame) -> Option<Finding> {
     let working = sizes.working.as_ref()?;
-    let lowest = sizes.lowest.as_ref();
-    let above = lowest.is_none_or(|lowest| lowest.value < working.value);
-    let good = above && working.value.mm() < frame.upper.low;
+    let below = working.value.mm() < frame.upper.low;
+    let verdict = match &sizes.lowest {
+        Some(lowest) if lowest.value < working.value && below => Verdict::Met,
+        None if below => Verdict::Unproved,
+        _ => Verdict::NotMet,
+    };
     let says = format!(
         "The working level is {}, the wet face of the upper tube plate {}.",
         words(working.value),
         words(Length::from_mm(frame.upper.low))
     );
-    Some(said(
-        &WATER_LEVEL,
-        "water-level",
-        if good { Verdict::Met } else { Verdict::NotMet },
-        says,
-    ))
+    Some(said(&WATER_LEVEL, "water-level", verdict, says))
 }
 
 fn room(plan: &Plan, built: &Built) -> Vec<Finding> {

@@ -33,7 +33,8 @@ pub(super) fn check_pairs(shell: &Shell, asked: &Asked<'_>) -> Finding {
         let wall = Wall::of(need("the wall", &shell.id, shell.wall.as_ref())?);
         let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
         let outside_mm = sides(diameter, wall.mm()).outside_mm;
-        for opening in &shell.openings {
+        // One opening alone shares its metal with no other, whatever its size.
+        for opening in shell.openings.iter().filter(|_| shell.openings.len() > 1) {
             if let Some(hole) = &opening.hole {
                 hold_size(sum, &format!("hole of {}", opening.id), hole, Bad::Large);
             }

@@ -1,0 +1,9 @@
+//! Whole plans through every analysis: the examples against what is known of them, and what must
+//! hold for every plan.
+
+mod emptying;
+mod example;
+mod examples;
+mod invariants;
+mod sheet;
+mod worked;

@@ -20,9 +20,14 @@ pub(crate) fn workshop() -> Workshop {
 }
 
 /// The launch example, checked once for all tests that look at it.
-pub(crate) static LAUNCHED: LazyLock<Known> = LazyLock::new(|| Known::of(LAUNCH));
+pub(crate) static LAUNCHED: LazyLock<Known> = LazyLock::new(|| Known::of(LAUNCH, Fire::Lit));
 /// The mill engine, checked once.
-pub(crate) static MILLED: LazyLock<Known> = LazyLock::new(|| Known::of(MILL));
+pub(crate) static MILLED: LazyLock<Known> = LazyLock::new(|| Known::of(MILL, Fire::Lit));
+
+/// The launch example with its fire left out.
+pub(crate) static LAUNCH_UNLIT: LazyLock<Known> = LazyLock::new(|| Known::of(LAUNCH, Fire::Unlit));
+/// The mill engine with its fire left out.
+pub(crate) static MILL_UNLIT: LazyLock<Known> = LazyLock::new(|| Known::of(MILL, Fire::Unlit));
 
 /// A text that reads without a problem, checked.
 pub(crate) fn checked(text: &str) -> Checked {
@@ -34,7 +39,9 @@ pub(crate) fn checked(text: &str) -> Checked {
 /// Checks a plan beside another: where both ask the same of the fire, it is lit once.
 pub(crate) fn checked_beside(plan: &Plan, known: &Known) -> Checked {
     design::check_by(plan, &known.workshop, |asked| {
-        if told(&asked) == known.asked {
+        if known.fire == Fire::Unlit {
+            asked.unlit()
+        } else if told(&asked) == known.asked {
             known.steaming.clone()
         } else {
             asked.answered()
@@ -54,8 +61,18 @@ fn told(asked: &Asked<'_>) -> String {
     )
 }
 
+/// Whether the fire of a plan is looked at. It is nearly all the time of a check.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Fire {
+    /// As a check does.
+    Lit,
+    /// Left out: parts, proof and making are looked at alone.
+    Unlit,
+}
+
 /// A plan with what it asks of its fire and what it was answered.
 pub(crate) struct Known {
+    fire: Fire,
     asked: String,
     steaming: Steaming,
     workshop: Workshop,
@@ -65,15 +82,19 @@ pub(crate) struct Known {
 
 impl Known {
     /// A text that reads without a problem, checked and kept.
-    pub(crate) fn of(text: &str) -> Self {
+    pub(crate) fn of(text: &str, fire: Fire) -> Self {
         let read = plan::read(text, "plan.toml");
         assert!(read.problems.is_empty(), "{:?}", read.problems);
         let (mut heard, workshop) = (String::new(), workshop());
-        let checked = design::check_by(&read.content, &workshop, |asked| {
-            heard = told(&asked);
-            asked.answered()
+        let checked = design::check_by(&read.content, &workshop, |asked| match fire {
+            Fire::Lit => {
+                heard = told(&asked);
+                asked.answered()
+            }
+            Fire::Unlit => asked.unlit(),
         });
         Self {
+            fire,
             asked: heard,
             steaming: checked.steaming.clone(),
             workshop,

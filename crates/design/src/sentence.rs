@@ -31,14 +31,41 @@ pub(crate) fn duty(plan: &Plan, steaming: &Steaming, judged: &[Judged]) -> Answe
         let mass = show::quantity(engine.steam_kg_s * run.value.si(), &KG, 2);
         format!("; a run of {} takes {mass} of water", run.text)
     });
+    let unsaid = water_unsaid(plan);
     Answer {
         question,
-        verdict,
+        verdict: if unsaid.is_empty() {
+            verdict
+        } else {
+            verdict.max(Some(Verdict::Unproved))
+        },
         sentence: format!(
             "At {pressure} the engine asks for {demand} of steam and gives {power} in its \
-             cylinders{water}.{how}"
+             cylinders{water}.{how}{unsaid}"
         ),
     }
+}
+
+/// Why it cannot be said whether the water lasts the run; empty where it can.
+fn water_unsaid(plan: &Plan) -> String {
+    let wanted: Vec<String> = [
+        (plan.duty.run.get().is_none(), plan.duty.run.path()),
+        (
+            plan.boiler.water_level.lowest.get().is_none(),
+            plan.boiler.water_level.lowest.path(),
+        ),
+    ]
+    .into_iter()
+    .filter(|(missing, _)| *missing)
+    .map(|(_, path)| path.to_owned())
+    .collect();
+    if wanted.is_empty() {
+        return String::new();
+    }
+    format!(
+        " Whether the water lasts cannot be said: the plan does not give {}.",
+        list(&wanted)
+    )
 }
 
 /// Whether the fire makes the steam.

@@ -16,14 +16,7 @@ use super::{Geometry, Taken};
 pub(crate) fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
     let e = &plan.engine;
     let cylinders = count(taken, e.cylinders.path(), e.cylinders.value());
-    let sides = match e.acting.value() {
-        Some(Acting::Single) => Some(1.0),
-        Some(Acting::Double) => Some(2.0),
-        None => {
-            taken.gaps.push(e.acting.path().to_owned());
-            None
-        }
-    };
+    let sides = sides(plan, taken);
     let bore = taken.size(&e.bore);
     let stroke = taken.size(&e.stroke);
     let speed = taken.wanted(&e.speed);
@@ -56,6 +49,18 @@ pub(crate) fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
         missing: missing?,
         exhaust_dryness: exhaust_dryness?,
         closing_pa,
+    })
+}
+
+/// On how many sides of a piston the steam acts.
+fn sides(plan: &Plan, taken: &mut Taken) -> Option<f64> {
+    let acting = &plan.engine.acting;
+    if acting.value().is_none() {
+        taken.gaps.push(acting.path().to_owned());
+    }
+    acting.value().map(|acting| match acting {
+        Acting::Single => 1.0,
+        Acting::Double => 2.0,
     })
 }
 

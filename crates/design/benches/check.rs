@@ -6,7 +6,7 @@
 use std::hint::black_box;
 use std::time::Instant;
 
-use design::{Asked, Checked, Run, Steaming, check, check_by};
+use design::{Asked, Run, Steaming, bench, check, check_by};
 
 const PLAN: &str = include_str!("../../../examples/launch/plan.toml");
 const WORKSHOP: &str = include_str!("../../../examples/workshop.toml");
@@ -15,7 +15,7 @@ const RUNS: usize = 40;
 const POINTS: u32 = 16;
 
 /// Least and median time of some runs, ms.
-fn timed(mut run: impl FnMut() -> Checked) -> (f64, f64) {
+fn timed<T>(mut run: impl FnMut() -> T) -> (f64, f64) {
     let mut millis: Vec<f64> = (0..RUNS)
         .map(|_| {
             let start = Instant::now();
@@ -61,10 +61,14 @@ fn main() {
     let whole = timed(|| check(&plan, &workshop));
     let swept = timed(|| check_by(&plan, &workshop, swept));
     let dark = timed(|| check_by(&plan, &workshop, |asked| asked.unlit()));
+    let plant = timed(|| plant::resolve(&plan));
+    let making = timed(|| bench(&plan, &workshop));
     for (what, (least, median)) in [
         ("whole check, with its bands", whole),
         ("sweep, proof, plant and making", swept),
         ("proof, plant and making", dark),
+        ("plant alone", plant),
+        ("making alone", making),
     ] {
         println!("{what}: least {least:.2} ms, median {median:.2} ms");
     }

@@ -13,8 +13,8 @@ pub use supply::{cures, water};
 pub use taken::{Taken, TakenNumber};
 
 use plan::Plan;
-use reckoning::quantity::{Absolute, Quantity};
-use reckoning::{Given, Origin, Refused, Working};
+use reckoning::quantity::Absolute;
+use reckoning::{Given, Known, Origin, Refused, Working};
 use steaming::{Blower, Engine, ExhaustWater, Inputs, Site};
 
 /// What the fire must know of the plant's geometry, in SI.
@@ -114,13 +114,17 @@ fn site(plan: &Plan, taken: &mut Taken) -> Option<Site> {
     })
 }
 
-/// The pressure of the air where the plan names one, else the standard atmosphere.
+/// The pressure of the air: that of the plan, else the standard atmosphere as a choice.
 #[must_use]
-pub fn atmosphere(plan: &Plan) -> Absolute {
-    plan.site
-        .atmosphere
-        .value()
-        .unwrap_or_else(|| Absolute::from_si(Absolute::standard_atmosphere().si()))
+pub fn atmosphere(plan: &Plan) -> Known<Absolute> {
+    plan.site.atmosphere.known().unwrap_or_else(|| Known {
+        value: Absolute::standard_atmosphere(),
+        given: Given::Chosen {
+            between: "the pressures of the air at low heights".to_owned(),
+            reason: "the standard atmosphere, for the plan names none".to_owned(),
+            weakest: Origin::Assumed,
+        },
+    })
 }
 
 /// Files a settled state with the origins that were taken at the door.

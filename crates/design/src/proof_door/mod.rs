@@ -121,7 +121,7 @@ fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
         return None;
     }
     let pressure = plan.boiler.design_pressure.value()?;
-    let absolute = pressure.absolute(crate::fire::atmosphere(plan));
+    let absolute = pressure.absolute(crate::fire::atmosphere(plan).value);
     let saturation = steam::saturation::t_sat(absolute.si()).ok()?;
     let (rise, weakest, of) = match fire {
         Fire::Away => (0.0, Origin::FromMemory, "water alone touches it"),

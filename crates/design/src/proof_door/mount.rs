@@ -7,8 +7,8 @@ use proof::{
     BlowDown, FeedMeans, Fitted, FusiblePlug, Lift, Mountings, PressureGauge, Raising, SafetyValve,
     WaterGauge,
 };
-use reckoning::quantity::{Absolute, MassFlow};
-use reckoning::{Given, Known, Origin};
+use reckoning::Known;
+use reckoning::quantity::MassFlow;
 
 use super::{dimension, thread_bore};
 
@@ -51,22 +51,11 @@ pub fn raising(plan: &Plan, plant: &Plant, greatest: Option<Known<MassFlow>>) ->
     let surfaces = &plant.surfaces;
     Raising {
         pressure: plan.boiler.design_pressure.known(),
-        atmosphere: Some(atmosphere(plan)),
+        atmosphere: Some(crate::fire::atmosphere(plan)),
         greatest_evaporation: greatest,
         swept_surface: surfaces.tubes_inside.clone(),
         radiant_surface: surfaces.firebox(),
     }
-}
-
-fn atmosphere(plan: &Plan) -> Known<Absolute> {
-    plan.site.atmosphere.known().unwrap_or_else(|| Known {
-        value: Absolute::standard_atmosphere(),
-        given: Given::Chosen {
-            between: "the pressures of the air at low heights".to_owned(),
-            reason: "the standard atmosphere, for the plan names none".to_owned(),
-            weakest: Origin::Assumed,
-        },
-    })
 }
 
 fn valve(plan: &Plan, valve: &plan::section::SafetyValve) -> SafetyValve {

@@ -83,7 +83,7 @@ pub(crate) const RULES: &[HouseRule] = &[
         find: itself,
         broken: &[
             ("crates/a/src/b.rs", "// see /root/notes"),
-            ("docs/a.md", "as the subagent found"),
+            ("docs/a.md", concat!("as the sub", "agent found")),
         ],
         kept: &[("docs/a.md", "the workshop, the root of the weld, a farm")],
     },
@@ -193,13 +193,14 @@ fn words(files: &[File]) -> Vec<String> {
 }
 
 fn itself(files: &[File]) -> Vec<String> {
+    // Written in halves, so that this file keeps the rule it states.
     let banned = [
-        "transcript",
-        "seed document",
-        "this session",
-        "subagent",
-        "/work/",
-        "/farm/",
+        concat!("trans", "cript"),
+        concat!("seed ", "document"),
+        concat!("this ", "session"),
+        concat!("sub", "agent"),
+        concat!("/wo", "rk/"),
+        concat!("/fa", "rm/"),
         "/root/",
     ];
     everywhere(files, |line| banned.iter().any(|b| line.contains(b)))

@@ -6,7 +6,9 @@ use reckoning::quantity::Quantity;
 use reckoning::quantity::show::figures;
 use reckoning::solve::NotSolved;
 use reckoning::working::Basis;
-use reckoning::{Card, Condition, Finding, Known, Origin, Ref, Refused, Rule, Verdict, Working};
+use reckoning::{
+    Bound, Card, Condition, Finding, Known, Origin, Ref, Refused, Rule, Verdict, Working,
+};
 
 /// The margin below which a met check of strength is tight.
 pub(crate) const TIGHT: f64 = 1.10;
@@ -143,7 +145,20 @@ impl Sum {
 
     /// A hold point on which the answer will stand.
     pub(crate) fn hold(&mut self, says: String, field: Option<String>) {
-        self.conditions.push(Condition { says, field });
+        self.conditions.push(Condition {
+            says,
+            field,
+            bound: None,
+        });
+    }
+
+    /// A hold point that is one bound on the value of a field.
+    pub(crate) fn hold_within(&mut self, says: String, field: String, bound: Bound) {
+        self.conditions.push(Condition {
+            says,
+            field: Some(field),
+            bound: Some(bound),
+        });
     }
 
     /// The part lies outside what the rule set was made for.

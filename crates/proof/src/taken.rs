@@ -8,9 +8,9 @@ use formulas::vessel::ring;
 use reckoning::assumption::Worse;
 use reckoning::known::Given;
 use reckoning::quantity::show::figures;
-use reckoning::quantity::{Gauge, Length, MM, ONE, Ratio, TemperatureRise};
+use reckoning::quantity::{Gauge, Length, MM, ONE, Quantity, Ratio, TemperatureRise};
 use reckoning::size::Bad;
-use reckoning::{Assumption, Card, Known, Ref};
+use reckoning::{Assumption, Bound, Card, Known, Ref};
 
 /// A thing or the reason why a check must stop.
 pub(crate) fn need<'a, T>(
@@ -68,11 +68,14 @@ pub(crate) fn size_mm(d: &Dimension, bad: Bad) -> f64 {
 pub(crate) fn hold_size(sum: &mut Sum, meaning: &str, d: &Dimension, bad: Bad) {
     if loose(d) || waits(d) {
         let used = size_mm(d, bad);
-        let limit = match bad {
-            Bad::Small => format!("at least {} mm", down(used)),
-            Bad::Large => format!("at most {} mm", up(used)),
+        let (limit, bound) = match bad {
+            Bad::Small => (
+                format!("at least {} mm", down(used)),
+                Bound::AtLeast(si(used)),
+            ),
+            Bad::Large => (format!("at most {} mm", up(used)), Bound::AtMost(si(used))),
         };
-        sum.hold(format!("{meaning}, {limit}"), Some(d.field.clone()));
+        sum.hold_within(format!("{meaning}, {limit}"), d.field.clone(), bound);
     }
 }
 
@@ -169,7 +172,8 @@ impl Wall {
                 "{what} of {part}, at its thinnest, at least {} mm",
                 up(least_mm)
             );
-            sum.hold(says, Some(self.field.clone()));
+            let bound = Bound::AtLeast(si(least_mm));
+            sum.hold_within(says, self.field.clone(), bound);
         }
     }
 
@@ -227,6 +231,11 @@ pub(crate) fn file_sides(sum: &mut Sum, d: &Diameter, wall: Ref) -> Result<SideL
             SideLines { bore, outside }
         }
     })
+}
+
+/// Metres of a bound that was worked in millimetres.
+pub(crate) fn si(mm: f64) -> f64 {
+    Length::from_mm(mm).si()
 }
 
 /// A number of millimetres rounded up to a hundredth, as a least size is printed.

@@ -86,6 +86,30 @@ pub struct Condition {
     pub says: String,
     /// The plan field that the measurement fills, where there is one.
     pub field: Option<String>,
+    /// The limit as a number, where it is one bound on one measured value.
+    pub bound: Option<Bound>,
+}
+
+/// One bound on a measured value, in SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Bound {
+    /// It must reach this.
+    AtLeast(f64),
+    /// It may not exceed this.
+    AtMost(f64),
+}
+
+impl Bound {
+    /// Whether this bound asks for as much as the other and more; `None` where the one is a least
+    /// and the other a greatest value, which do not replace each other.
+    #[must_use]
+    pub fn tighter_than(self, other: Self) -> Option<bool> {
+        match (self, other) {
+            (Self::AtLeast(a), Self::AtLeast(b)) => Some(a > b),
+            (Self::AtMost(a), Self::AtMost(b)) => Some(a < b),
+            _ => None,
+        }
+    }
 }
 
 /// One check with its answer.

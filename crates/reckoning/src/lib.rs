@@ -17,7 +17,7 @@ pub mod source;
 pub mod working;
 
 pub use assumption::Assumption;
-pub use finding::{Condition, Finding, Origin, Rule, Verdict};
+pub use finding::{Bound, Condition, Finding, Origin, Rule, Verdict};
 pub use formula::{Breach, Card, Cite, Law, Limit, Refused, Spread, Symbol, symbol};
 pub use known::{Given, Known};
 pub use size::{Size, Tolerance, Typed};

@@ -112,6 +112,7 @@ impl Seen {
         self.conditions.push(Condition {
             says: says.into(),
             field: None,
+            bound: None,
         });
         self
     }

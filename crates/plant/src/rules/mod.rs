@@ -97,6 +97,7 @@ fn conditions(verdict: Verdict, meaning: &str, there: Length) -> Vec<Condition> 
             words(there)
         ),
         field: None,
+        bound: None,
     }]
 }
 

@@ -204,6 +204,7 @@ fn mass(plan: &Plan, built: &Built) -> Option<Finding> {
         finding.conditions.push(Condition {
             says: format!("The plant in steam, weighed, is at most {}.", shown(asked)),
             field: None,
+            bound: None,
         });
     }
     Some(finding)

@@ -6,13 +6,13 @@ use crate::remedy::at_least;
 use crate::rules::{VALVE_INLET, VALVE_SET};
 use crate::set::OURS;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{file_size, need, size_mm};
+use crate::taken::{file_size, need, si, size_mm};
 use formulas::relief::valve as law;
 use reckoning::quantity::show::figures;
 use reckoning::quantity::{BAR_ABSOLUTE, BAR_GAUGE, MM, ONE, Ratio};
 use reckoning::size::Bad;
 use reckoning::working::Choice;
-use reckoning::{Finding, Origin, Ref};
+use reckoning::{Bound, Finding, Origin, Ref};
 
 /// Greatest set pressure of a further valve, over the design pressure.
 const FURTHER: f64 = 1.03;
@@ -80,12 +80,13 @@ pub(super) fn open_lift(sum: &mut Sum, valve: &SafetyValve) -> Result<(), Stop> 
         return Ok(());
     }
     if let (Some(share), Some(bore)) = (class(valve).share(), flow_bore_mm(valve)) {
-        let says = format!(
-            "lift of {}, at least {} mm",
-            valve.id,
-            at_least(share * bore)
+        let least = share * bore;
+        let says = format!("lift of {}, at least {} mm", valve.id, at_least(least));
+        sum.hold_within(
+            says,
+            format!("{}.lift", valve.id),
+            Bound::AtLeast(si(least)),
         );
-        sum.hold(says, Some(format!("{}.lift", valve.id)));
     }
     Ok(())
 }

@@ -150,6 +150,7 @@ fn conditions(band: &Band) -> Vec<Condition> {
                 .trim_end()
                 .to_owned(),
                 field: Some(a.id.to_owned()),
+                bound: None,
             }
         })
         .collect()
@@ -163,6 +164,7 @@ fn firing(a: &Assumption) -> Condition {
             a.meaning, a.low, a.high
         ),
         field: None,
+        bound: None,
     }
 }
 

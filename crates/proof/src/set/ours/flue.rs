@@ -15,13 +15,13 @@ use crate::set::Asked;
 use crate::set::served::Served;
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, at_bad_end, bar, down, file_sides, need, worse};
+use crate::taken::{Wall, at_bad_end, bar, down, file_sides, need, si, worse};
 use formulas::vessel::{allow, furnace, lower_bound, oval, ring, shell_buckling};
 use reckoning::assumption::Worse;
 use reckoning::quantity::{INCH, Length, MM, MPA, MPA_GAUGE, ONE, Quantity, Ratio};
 use reckoning::size::Bad;
 use reckoning::working::Choice;
-use reckoning::{Finding, Origin, Ref};
+use reckoning::{Bound, Finding, Origin, Ref};
 
 /// Factors of the boiler codes for a flame-swept furnace of the better classes.
 const FURNACE_ON_YIELD: f64 = 2.5;
@@ -175,7 +175,7 @@ fn hold(sum: &mut Sum, flue: &Flue, taken: &Taken) {
             flue.id,
             down(most)
         );
-        sum.hold(says, Some(field.clone()));
+        sum.hold_within(says, field.clone(), Bound::AtMost(si(most)));
     }
     if let Ok(wall) = least_wall(taken.tube, p, Limits::All) {
         taken.wall.hold(sum, "wall", &flue.id, wall.x);
@@ -190,7 +190,7 @@ pub(super) fn hold_as_used(sum: &mut Sum, flue: &Flue, taken: &Taken) {
             flue.id,
             down(taken.tube.delta_mm)
         );
-        sum.hold(says, Some(field.clone()));
+        sum.hold_within(says, field.clone(), Bound::AtMost(si(taken.tube.delta_mm)));
     }
     taken.wall.hold_as_used(sum, "wall", &flue.id);
 }

@@ -23,10 +23,15 @@ pub(super) fn tell(checked: &Checked) -> Value {
         .iter()
         .map(|p| json!({ "id": p.id, "says": p.says, "mass_kg": p.mass_kg }))
         .collect();
+    let points: Vec<Value> = design::hold_points(&checked.judged)
+        .into_iter()
+        .map(|p| json!({ "says": p.says, "field": p.field, "for": p.places }))
+        .collect();
     json!({
         "plan": checked.title,
         "questions": questions,
         "findings": checked.judged.iter().map(finding).collect::<Vec<_>>(),
+        "hold_points": points,
         "leading_set": checked.leading_set,
         "parts": parts,
         "gaps": checked.gaps,

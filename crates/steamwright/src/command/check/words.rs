@@ -187,24 +187,16 @@ fn tell_cures(out: &mut Page, checked: &Checked) {
 
 /// What is to be measured, each thing once with the places that wait for it.
 fn tell_conditions(out: &mut Page, checked: &Checked) {
-    let mut said: Vec<(&str, Vec<&str>)> = Vec::new();
-    let leading = |j: &&Judged| j.standing == Standing::Leads;
-    for finding in checked.judged.iter().filter(leading).map(|j| &j.finding) {
-        for condition in &finding.conditions {
-            match said.iter_mut().find(|(says, _)| *says == condition.says) {
-                Some((_, places)) if places.contains(&finding.place.as_str()) => {}
-                Some((_, places)) => places.push(&finding.place),
-                None => said.push((&condition.says, vec![&finding.place])),
-            }
-        }
+    let points = design::hold_points(&checked.judged);
+    if points.is_empty() {
+        return;
     }
-    if !said.is_empty() {
-        out.line("To be measured, for what is met on condition");
-        for (says, places) in said {
-            out.paragraph("  - ", &format!("{says} (for {})", places.join(", ")));
-        }
-        out.blank();
+    out.line("To be measured, for what is met on condition");
+    for point in points {
+        let places = point.places.join(", ");
+        out.paragraph("  - ", &format!("{} (for {places})", point.says));
     }
+    out.blank();
 }
 
 fn tell_assumed(out: &mut Page, checked: &Checked) {

@@ -7,6 +7,7 @@
 //! lit: the club's boiler tester, the insurer and the local code have the word.
 
 mod agreement;
+mod empty_circle;
 mod external;
 mod external_solve;
 mod field;
@@ -24,14 +25,16 @@ mod sum;
 mod taken;
 
 pub use agreement::{Agreement, Hearing, Partner, agreements};
+pub use empty_circle::{Support, empty_circle};
 pub use external::{Allowed, External, Governs, Held, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};
 pub use field::{Widest, widest_field};
 pub use input::{
-    BlowDown, Boiler, Bush, Diameter, Dimension, Exposure, FeedMeans, Field, Firehole, Fitted,
-    Flange, Flue, Frame, FusiblePlug, Joint, Layout, Lift, Metal, Mountings, Nest, Opening, Place,
-    Points, PressureGauge, Raising, Removed, Ring, SafetyValve, Seam, Service, Shell, Stay,
-    StayRun, Stock, StockSize, TubePlate, WaterGauge,
+    Bare, BlowDown, Boiler, Bush, Coil, CoilHeat, CrossTubes, Curve, Diameter, Dimension, Dish,
+    End, EndShape, Exposure, FeedMeans, Feet, Field, Firehole, Fitted, Flange, Flue, Frame,
+    FusiblePlug, Girder, Joint, Layout, Lift, Metal, Mountings, Nest, Opening, Pipe, Place, Points,
+    Pressed, PressureGauge, Raising, Removed, Ring, SafetyValve, Screwed, Seam, Service, Shell,
+    Standing, Stay, StayEnds, StayRun, Stock, StockSize, TubePlate, WaterGauge,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;

@@ -81,13 +81,16 @@ pub(crate) fn code(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop>
             "SB-62 castings, about 41 MPa to 200 °C",
             Origin::FromMemory,
         )),
-        Metal::PhosphorBronze | Metal::Brass | Metal::Steel | Metal::Unlisted => {
-            Err(Stop::NoStrength {
-                what: "design stress",
-                metal: metal.words(),
-                celsius: at.c(),
-            })
-        }
+        Metal::PhosphorBronze
+        | Metal::Brass
+        | Metal::Steel
+        | Metal::Stainless
+        | Metal::StainlessLow
+        | Metal::Unlisted => Err(Stop::NoStrength {
+            what: "design stress",
+            metal: metal.words(),
+            celsius: at.c(),
+        }),
     }
 }
 

@@ -84,7 +84,13 @@ fn one(stay: &Planned, plan: &Plan, geometry: Option<&PlateGeometry>) -> Stay {
         field: None,
         plate: thinner(walls.map(dimension)),
         // The plan does not say how far the filler of a stay can be seen: the worse is taken.
+        ends: match stay.ends.value() {
+            Some(plan::section::StayEnds::HeadedAndBrazed) => proof::StayEnds::Headed,
+            // Ends of which nothing is said are taken as the worse.
+            Some(plan::section::StayEnds::Brazed) | None => proof::StayEnds::Brazed,
+        },
         joint: proof::Joint::Blind,
+        beside: None,
         length: geometry.and_then(|g| {
             if across {
                 g.leg.clone()

@@ -43,6 +43,7 @@ pub struct PlateGeometry {
 pub fn service(plan: &Plan) -> Service {
     Service {
         pressure: plan.boiler.design_pressure.known(),
+        coils: Vec::new(),
     }
 }
 
@@ -55,6 +56,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
         frame: Some(frame::frame(plan)),
         stays: frame::stays(plan, geometry),
+        ..Boiler::default()
     }
 }
 

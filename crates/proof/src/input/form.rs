@@ -76,6 +76,17 @@ pub enum StayRun {
     PlateToPlate,
     /// Firebox and shell, across the water leg.
     AcrossLeg,
+    /// The two ends of a shell, from one to the other.
+    EndToEnd,
+}
+
+/// How the ends of a stay are held.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum StayEnds {
+    /// Brazed in plain holes.
+    Brazed,
+    /// Headed or nutted on the far side, and brazed.
+    Headed,
 }
 
 /// A stay that is brazed at both ends.
@@ -95,8 +106,12 @@ pub struct Stay {
     pub field: Option<Known<Area>>,
     /// Thickness of the thinner of the two walls it ties.
     pub plate: Option<Dimension>,
+    /// How its ends are held.
+    pub ends: StayEnds,
     /// Its joints.
     pub joint: Joint,
+    /// Section of the shell that grows beside it, of a stay from end to end.
+    pub beside: Option<Known<Area>>,
     /// Free length; of a stay across a leg, the width of the leg.
     pub length: Option<Known<Length>>,
     /// Height above the foundation ring, of a stay across a leg.

@@ -2,12 +2,18 @@
 //!
 //! A size that is not known yet is `None` and leaves its checks unproved.
 
+mod end;
 mod form;
+mod inner;
 mod mounting;
 mod part;
+mod pipe;
 mod stock;
 
-pub use form::{Firehole, Flange, Frame, Points, Ring, Stay, StayRun};
+pub use end::{Bare, Curve, Dish, End, EndShape, Pressed};
+
+pub use form::{Firehole, Flange, Frame, Points, Ring, Stay, StayEnds, StayRun};
+pub use inner::{Coil, CrossTubes, Feet, Girder, Standing};
 pub use mounting::{
     BlowDown, FeedMeans, Fitted, FusiblePlug, Lift, Mountings, PressureGauge, SafetyValve,
     WaterGauge,
@@ -16,9 +22,10 @@ pub use part::{
     Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
     Seam, Shell, TubePlate,
 };
+pub use pipe::{Pipe, Screwed};
 pub use stock::{Stock, StockSize};
 
-use reckoning::quantity::{Absolute, Area, Gauge, MassFlow};
+use reckoning::quantity::{Absolute, Area, Gauge, HeatFlux, MassFlow, Temperature};
 use reckoning::{Known, Size};
 
 /// What the boiler is asked to bear.
@@ -26,6 +33,21 @@ use reckoning::{Known, Size};
 pub struct Service {
     /// Working pressure, the set pressure of the safety valve.
     pub pressure: Option<Known<Gauge>>,
+    /// How hot the coils get, by their ids.
+    pub coils: Vec<CoilHeat>,
+}
+
+/// How hot a coil gets.
+#[derive(Clone, Debug)]
+pub struct CoilHeat {
+    /// Id of the coil.
+    pub coil: String,
+    /// Hottest metal while steam flows through it.
+    pub flowing: Option<Known<Temperature>>,
+    /// Hottest metal while none flows: the gas about it.
+    pub standing: Option<Known<Temperature>>,
+    /// Greatest heat through its wall while steam flows.
+    pub flux: Option<Known<HeatFlux>>,
 }
 
 /// What the boiler raises and at which pressure, for what is mounted on it.

@@ -1,6 +1,6 @@
 //! The kinds of pressure part.
 
-use super::{Dimension, Flange, Frame, Stay};
+use super::{Coil, CrossTubes, Dimension, End, Flange, Frame, Girder, Pipe, Screwed, Stay};
 use reckoning::Known;
 use reckoning::quantity::{Angle, Length, Ratio, Temperature};
 
@@ -17,6 +17,10 @@ pub enum Metal {
     Brass,
     /// Any steel: refused beside copper in water.
     Steel,
+    /// Stainless steel 316 or 316H, for what stands in hot gas; refused beside copper in water.
+    Stainless,
+    /// The same low in carbon, 316L, of which no strength is listed when red hot.
+    StainlessLow,
     /// A metal for which no strength is known here, or none was named.
     Unlisted,
 }
@@ -30,7 +34,9 @@ impl Metal {
             "CW451K" | "CW452K" => Self::PhosphorBronze,
             "CC491K" | "C83600" => Self::Gunmetal,
             "CW614N" | "CW617N" | "CW508L" | "CW712R" => Self::Brass,
-            "P235GH" | "P265GH" | "S235JR" | "S275JR" | "1.4301" | "1.4404" => Self::Steel,
+            "1.4401" | "1.4919" | "S31600" | "S31609" => Self::Stainless,
+            "1.4404" | "S31603" => Self::StainlessLow,
+            "P235GH" | "P265GH" | "S235JR" | "S275JR" | "1.4301" => Self::Steel,
             _ => Self::Unlisted,
         }
     }
@@ -44,6 +50,8 @@ impl Metal {
             Self::Gunmetal => "gunmetal",
             Self::Brass => "brass",
             Self::Steel => "steel",
+            Self::Stainless => "stainless steel",
+            Self::StainlessLow => "stainless steel low in carbon",
             Self::Unlisted => "a metal that is not listed",
         }
     }
@@ -247,4 +255,40 @@ pub struct Boiler {
     pub frame: Option<Frame>,
     /// Stays.
     pub stays: Vec<Stay>,
+    /// Ends that no nest of tubes holds.
+    pub ends: Vec<End>,
+    /// Cross tubes.
+    pub cross_tubes: Vec<CrossTubes>,
+    /// Girders on a crown.
+    pub girders: Vec<Girder>,
+    /// Coils in hot gas.
+    pub coils: Vec<Coil>,
+    /// Pipes under boiler pressure.
+    pub pipes: Vec<Pipe>,
+    /// What is screwed into bushes.
+    pub screwed: Vec<Screwed>,
+}
+
+impl Boiler {
+    /// Every thing that is no shell, tube plate or flue, by its id and what it is in words: what a
+    /// set that is not worked for it has to speak of.
+    #[must_use]
+    pub fn further(&self) -> Vec<(&str, &'static str)> {
+        let flanged = self.plates.iter().filter(|p| p.flange.is_some());
+        let mut all: Vec<(&str, &'static str)> = flanged.map(|p| (&*p.id, "a flange")).collect();
+        if let Some(frame) = &self.frame {
+            all.push((&frame.ring.id, "a foundation ring"));
+            all.push((&frame.crown, "the way of a crown's load to the shell"));
+        }
+        all.extend(self.stays.iter().map(|s| (&*s.id, "a brazed stay")));
+        all.extend(self.ends.iter().map(|e| (&*e.id, e.words())));
+        let crossing = self.cross_tubes.iter();
+        all.extend(crossing.map(|t| (&*t.id, "cross tubes in the flame")));
+        all.extend(self.girders.iter().map(|g| (&*g.id, "a girder")));
+        all.extend(self.coils.iter().map(|c| (&*c.id, "a coil in hot gas")));
+        all.extend(self.pipes.iter().map(|p| (&*p.id, "a pipe")));
+        let screwed = self.screwed.iter();
+        all.extend(screwed.map(|s| (&*s.id, "a thread under pressure")));
+        all
+    }
 }

@@ -53,19 +53,12 @@ pub static ASME_VIII: RuleSet = RuleSet {
 
 /// Flanges, frames and stays, that this set is not worked for: said, and not passed over.
 fn not_worked(boiler: &Boiler, _: &Asked<'_>) -> Vec<Finding> {
-    let flanged = boiler.plates.iter().filter(|p| p.flange.is_some());
-    let mut parts: Vec<(&str, &'static str)> = flanged.map(|p| (&*p.id, "a flange")).collect();
-    if let Some(frame) = &boiler.frame {
-        parts.push((&frame.ring.id, "a foundation ring"));
-        parts.push((&frame.crown, "the way of a crown's load to the shell"));
-    }
-    parts.extend(boiler.stays.iter().map(|s| (&*s.id, "a brazed stay")));
     let told = |(part, what)| {
         check(ASME_VIII.head(&CODE_NOT_WORKED, part), move |_| {
             Err(Stop::NotWorked { what })
         })
     };
-    parts.into_iter().map(told).collect()
+    boiler.further().into_iter().map(told).collect()
 }
 
 /// A shell as this set takes it.

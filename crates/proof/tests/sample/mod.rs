@@ -8,7 +8,7 @@
 use proof::{
     Boiler, Bush, Diameter, Dimension, Exposure, FeedMeans, Field, Firehole, Flange, Flue, Frame,
     Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof, Removed, Ring, RuleSet,
-    SafetyValve, Seam, Service, Shell, Stay, StayRun, Stock, StockSize, TubePlate, prove,
+    SafetyValve, Seam, Service, Shell, Stay, StayEnds, StayRun, Stock, StockSize, TubePlate, prove,
 };
 use reckoning::quantity::{Angle, Area, Gauge, Length, Ratio, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
@@ -73,6 +73,7 @@ pub fn service(mpa: f64) -> Service {
             "boiler.pressure",
             format!("{mpa} MPa"),
         )),
+        coils: Vec::new(),
     }
 }
 
@@ -212,7 +213,9 @@ pub fn stay() -> Stay {
             "20 mm square",
         )),
         plate: Some(exact("firebox.wall", 2.5)),
+        ends: StayEnds::Brazed,
         joint: Joint::SeenBothSides,
+        beside: None,
         length: Some(length("leg", 12.5)),
         height: Some(length("stay.height", 40.0)),
         metal_temperature: celsius(165.0),
@@ -259,6 +262,7 @@ pub fn boiler() -> Boiler {
         flues: vec![firebox(), tubes()],
         frame: Some(frame()),
         stays: vec![stay()],
+        ..Boiler::default()
     }
 }
 

@@ -38,7 +38,7 @@ fn metal(stay: &Stay) -> Finding {
     check(OURS.head(&STAY_METAL, &stay.id), |_| {
         let answer = match stay.metal {
             Metal::Copper | Metal::PhosphorBronze | Metal::Gunmetal => Answer::Holds,
-            Metal::Brass | Metal::Steel => Answer::Fails,
+            Metal::Brass | Metal::Steel | Metal::Stainless | Metal::StainlessLow => Answer::Fails,
             Metal::Unlisted => {
                 return Err(Stop::Missing {
                     what: "a listed metal",

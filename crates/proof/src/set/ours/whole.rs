@@ -88,7 +88,7 @@ pub(super) fn wetted(opening: &Opening) -> Option<Finding> {
     Some(check(OURS.head(&WETTED_METAL, &opening.id), |_| {
         let answer = match bush.metal {
             Metal::Copper | Metal::PhosphorBronze | Metal::Gunmetal => Answer::Holds,
-            Metal::Brass | Metal::Steel => Answer::Fails,
+            Metal::Brass | Metal::Steel | Metal::Stainless | Metal::StainlessLow => Answer::Fails,
             Metal::Unlisted => {
                 return Err(Stop::Missing {
                     what: "a listed metal",

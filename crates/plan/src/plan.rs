@@ -3,8 +3,9 @@
 use crate::entry::Entry;
 use crate::file::File;
 use crate::section::{
-    Ash, Blast, Blowdown, Blower, Boiler, BoilerForm, Chimney, Dryer, Duty, Engine, Feed, Fire,
-    Fitting, FusiblePlug, Grate, PressureGauge, Room, SafetyValve, Site, Smokebox, WaterGauge,
+    Ash, Blast, Blowdown, Blower, Boiler, BoilerForm, Burner, Chimney, Dryer, Duty, Engine, Feed,
+    Fire, Fitting, FusiblePlug, Gas, Grate, PressureGauge, Room, SafetyValve, Site, Smokebox,
+    Spirit, WaterGauge,
 };
 use crate::visit::{Section, Visitor};
 
@@ -40,6 +41,12 @@ pub struct Plan {
     pub fire: Fire,
     /// Ash.
     pub ash: Ash,
+    /// Burner of gas or spirit.
+    pub burner: Burner,
+    /// Gas.
+    pub gas: Gas,
+    /// Spirit.
+    pub spirit: Spirit,
     /// Smokebox.
     pub smokebox: Smokebox,
     /// Chimney.
@@ -117,8 +124,11 @@ impl Plan {
 
     fn visit_fire(&mut self, v: &mut dyn Visitor) {
         v.table("grate", "the grate", &mut self.grate);
-        v.table("fire", "the fuel and its bed", &mut self.fire);
+        v.table("fire", "the solid fuel and its bed", &mut self.fire);
         v.table("ash", "ash and ash pan", &mut self.ash);
+        v.table("burner", "how gas or spirit is burnt", &mut self.burner);
+        v.table("gas", "the gas and its tank", &mut self.gas);
+        v.table("spirit", "the spirit and its wicks", &mut self.spirit);
         v.table("smokebox", "the smokebox", &mut self.smokebox);
         v.table("chimney", "the chimney", &mut self.chimney);
         v.table(

@@ -119,7 +119,7 @@ pub fn resolve(plan: &Plan) -> Resolved {
     reading.want(&plan.form, "the parts of the boiler");
     let built = match plan.form.value() {
         Some(plan::section::BoilerForm::VerticalFireTubes) => vertical::build(plan, &mut reading),
-        None => vertical::Built::default(),
+        Some(plan::section::BoilerForm::HorizontalCentreFlue) | None => vertical::Built::default(),
     };
     let findings = rules::findings(plan, &built);
     let masses = vertical::masses(&built);

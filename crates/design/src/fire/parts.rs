@@ -79,6 +79,8 @@ pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
     let name = match f.fuel.value() {
         Some(Fuel::Anthracite) => "anthracite",
         Some(Fuel::SteamCoal) => "steam coal",
+        Some(Fuel::Charcoal) => "charcoal",
+        Some(Fuel::Wood) => "wood",
         None => {
             taken.gaps.push(f.fuel.path().to_owned());
             return None;

@@ -324,7 +324,9 @@ fn fire_tubes(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
 fn fire_at(seat: BushSeat) -> Fire {
     match seat {
         BushSeat::LowerTubePlate => Fire::Touches,
-        BushSeat::UpperTubePlate | BushSeat::Barrel => Fire::Away,
+        BushSeat::UpperTubePlate | BushSeat::Barrel | BushSeat::FrontEnd | BushSeat::BackEnd => {
+            Fire::Away
+        }
     }
 }
 

@@ -7,6 +7,7 @@ use reckoning::quantity::{
 
 use crate::entry::Entry;
 use crate::field::{Choice, within};
+use crate::section::flue::{CrossTubes, Ends, Flue};
 use crate::section::shell::{Barrel, Firebox, Firehole, FoundationRing, TubePlates};
 use crate::section::stay_bush::{Bush, Stay};
 use crate::section::tube::Tubes;
@@ -20,17 +21,25 @@ use crate::visit::{Section, Visitor};
 pub enum BoilerForm {
     /// Vertical, with a water-jacketed firebox and vertical fire tubes to the smokebox.
     VerticalFireTubes,
+    /// Horizontal, with one flue from end to end and water tubes across it.
+    HorizontalCentreFlue,
 }
 
 impl Choice for BoilerForm {
-    const NAMES: &'static [(Self, &'static str, &'static str)] = &[(
-        Self::VerticalFireTubes,
-        "vertical, wet firebox, fire tubes",
-        "vertical, with water round the firebox and fire tubes up to the smokebox",
-    )];
+    const NAMES: &'static [(Self, &'static str, &'static str)] = &[
+        (
+            Self::VerticalFireTubes,
+            "vertical, wet firebox, fire tubes",
+            "vertical, with water round the firebox and fire tubes up to the smokebox",
+        ),
+        (
+            Self::HorizontalCentreFlue,
+            "horizontal, centre flue, cross tubes",
+            "horizontal, with one flue from end to end that holds the flame and water tubes across it",
+        ),
+    ];
     const NOT_YET: &'static [(&'static str, &'static str)] = &[
         ("vertical, centre flue, cross tubes", ""),
-        ("horizontal, centre flue, cross tubes", ""),
         ("locomotive", ""),
         ("return tube", ""),
         ("pot, water tubes", "externally fired pot with water tubes"),
@@ -70,6 +79,12 @@ pub struct Boiler {
     pub tube_plate: TubePlates,
     /// Fire tubes.
     pub tubes: Tubes,
+    /// Flue.
+    pub flue: Flue,
+    /// Ends of a horizontal barrel.
+    pub end: Ends,
+    /// Cross tubes.
+    pub cross_tubes: CrossTubes,
     /// Stays.
     pub stays: Vec<Stay>,
     /// Bushes.
@@ -132,6 +147,29 @@ impl Boiler {
     }
 
     fn visit_parts(&mut self, v: &mut dyn Visitor) {
+        self.visit_shells(v);
+        v.table(
+            "tube-plate",
+            "the plates that hold the fire tubes",
+            &mut self.tube_plate,
+        );
+        v.table("tubes", "the fire tubes, all alike", &mut self.tubes);
+        v.table(
+            "flue",
+            "the tube from end to end of a horizontal boiler that holds the flame",
+            &mut self.flue,
+        );
+        v.table("end", "the ends of a horizontal barrel", &mut self.end);
+        v.table(
+            "cross-tubes",
+            "the water tubes across the flue, all alike",
+            &mut self.cross_tubes,
+        );
+        v.rows("stay", "a stay", &mut self.stays);
+        v.rows("bush", "a bush in a pressure part", &mut self.bushes);
+    }
+
+    fn visit_shells(&mut self, v: &mut dyn Visitor) {
         v.table(
             "water-level",
             "heights of the water above the datum",
@@ -154,14 +192,6 @@ impl Boiler {
             "the tube through the water leg to the fire",
             &mut self.firehole,
         );
-        v.table(
-            "tube-plate",
-            "the plates that hold the fire tubes",
-            &mut self.tube_plate,
-        );
-        v.table("tubes", "the fire tubes, all alike", &mut self.tubes);
-        v.rows("stay", "a stay", &mut self.stays);
-        v.rows("bush", "a bush in a pressure part", &mut self.bushes);
     }
 }
 
@@ -179,7 +209,7 @@ impl Section for WaterLevel {
         v.number(
             &mut self.working,
             "working",
-            "height of the water in steam, above the underside of the foundation ring",
+            "height of the water in steam above the datum: the underside of the foundation ring, or of a horizontal barrel",
             within("5 mm", "2 m"),
         );
         v.number(

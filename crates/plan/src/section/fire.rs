@@ -1,4 +1,4 @@
-//! `[grate]`, `[fire]` and `[ash]`: the fuel and the bed in which it burns.
+//! `[grate]`, `[fire]` and `[ash]`: the solid fuel and the bed in which it burns.
 
 use reckoning::Size;
 use reckoning::quantity::{Density, Length, Ratio, SpecificEnergy, Temperature};
@@ -170,19 +170,18 @@ pub enum Fuel {
     Anthracite,
     /// Welsh or other dry steam coal.
     SteamCoal,
+    /// Charcoal.
+    Charcoal,
+    /// Wood, dried in air.
+    Wood,
 }
 
 impl Choice for Fuel {
     const NAMES: &'static [(Self, &'static str, &'static str)] = &[
         (Self::Anthracite, "anthracite", "hard coal with little gas"),
         (Self::SteamCoal, "steam coal", "dry steam coal"),
-    ];
-    const NOT_YET: &'static [(&'static str, &'static str)] = &[
-        ("charcoal", ""),
-        ("wood", ""),
-        ("propane", ""),
-        ("butane", ""),
-        ("spirit", "ethanol or methylated spirit"),
+        (Self::Charcoal, "charcoal", ""),
+        (Self::Wood, "wood", "hardwood, dried in air"),
     ];
 }
 

@@ -287,7 +287,7 @@ pub struct WaterGauge {
 
 impl Section for WaterGauge {
     fn visit(&mut self, v: &mut dyn Visitor) {
-        v.number(&mut self.bottom, "bottom", "height of the lower end of the visible glass above the underside of the foundation ring", within("0 mm", "2 m"));
+        v.number(&mut self.bottom, "bottom", "height of the lower end of the visible glass above the underside of the foundation ring, or of a horizontal barrel", within("0 mm", "2 m"));
         v.number(
             &mut self.top,
             "top",
@@ -346,7 +346,7 @@ impl Section for FusiblePlug {
         v.choice(
             &mut self.plug,
             "plug",
-            "whether the firebox crown has a fusible plug",
+            "whether the crown of the firebox or flue has a fusible plug",
         );
         v.number(
             &mut self.melts,

@@ -14,7 +14,7 @@ pub struct Smokebox {
     pub outside: Entry<Size>,
     /// Wall.
     pub wall: Entry<Size>,
-    /// Height inside.
+    /// Height inside; length, where it lies behind a horizontal boiler.
     pub height: Entry<Size>,
     /// Area of all leaks.
     pub leak: Entry<Area>,
@@ -43,7 +43,7 @@ impl Section for Smokebox {
         v.size(
             &mut self.height,
             "height",
-            "height of the smokebox inside, from the upper tube plate",
+            "height of the smokebox inside, from the upper tube plate; its length, from the back end of a horizontal boiler",
             within("10 mm", "800 mm"),
         );
         v.number(

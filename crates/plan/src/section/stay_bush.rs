@@ -8,6 +8,9 @@ use crate::field::{Choice, within};
 use crate::section::shell::{JOINT, Joint, METAL};
 use crate::visit::{Row, Section, Visitor};
 
+const ANGLE: &str = "angle clockwise: seen from above, from the middle of the firehole; of a \
+                     horizontal boiler, seen from the front, from the top";
+
 /// `[[boiler.stay]]`.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Stay {
@@ -21,7 +24,7 @@ pub struct Stay {
     pub bore: Entry<Size>,
     /// How its ends are held.
     pub ends: Entry<StayEnds>,
-    /// Distance from the axis of the boiler, for an upright stay.
+    /// Distance from the axis of the boiler, for a stay from plate to plate.
     pub radius: Entry<Length>,
     /// Height, for a stay across the water leg.
     pub height: Entry<Length>,
@@ -61,7 +64,7 @@ impl Section for Stay {
         v.number(
             &mut self.radius,
             "radius",
-            "distance of an upright stay from the axis of the boiler",
+            "distance of a stay from plate to plate from the axis of the barrel",
             within("0 mm", "250 mm"),
         );
         v.number(
@@ -70,12 +73,7 @@ impl Section for Stay {
             "height of a stay across the water leg above the underside of the foundation ring",
             within("0 mm", "2 m"),
         );
-        v.number(
-            &mut self.angle,
-            "angle",
-            "angle clockwise seen from above, from the middle of the firehole",
-            within("0°", "360°"),
-        );
+        v.number(&mut self.angle, "angle", ANGLE, within("0°", "360°"));
         v.text(&mut self.metal, "metal", METAL);
     }
 }
@@ -83,7 +81,7 @@ impl Section for Stay {
 /// What a stay ties.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StayRun {
-    /// From tube plate to tube plate.
+    /// From tube plate to tube plate, or from end to end.
     PlateToPlate,
     /// From the firebox to the barrel, across the water leg.
     FireboxToBarrel,
@@ -94,7 +92,7 @@ impl Choice for StayRun {
         (
             Self::PlateToPlate,
             "plate to plate",
-            "upright, between the tube plates",
+            "between the tube plates, or the ends of a horizontal boiler",
         ),
         (
             Self::FireboxToBarrel,
@@ -133,8 +131,10 @@ pub struct Bush {
     pub purpose: Entry<BushPurpose>,
     /// The part it stands in.
     pub on: Entry<BushSeat>,
-    /// Height of its middle, on a wall.
+    /// Height of its middle, on an upright wall.
     pub height: Entry<Length>,
+    /// Distance of its middle from the front, on a horizontal barrel.
+    pub along: Entry<Length>,
     /// Distance from the axis of the boiler, on a plate.
     pub radius: Entry<Length>,
     /// Angle.
@@ -173,21 +173,22 @@ impl Section for Bush {
         v.number(
             &mut self.height,
             "height",
-            "height of its middle above the underside of the foundation ring, on a wall",
+            "height of its middle above the underside of the foundation ring, on an upright wall",
+            within("0 mm", "2 m"),
+        );
+        v.number(
+            &mut self.along,
+            "along",
+            "distance of its middle from the front end of a horizontal barrel",
             within("0 mm", "2 m"),
         );
         v.number(
             &mut self.radius,
             "radius",
-            "distance of its middle from the axis of the boiler, on a plate",
+            "distance of its middle from the axis of the barrel, on a plate",
             within("0 mm", "250 mm"),
         );
-        v.number(
-            &mut self.angle,
-            "angle",
-            "angle clockwise seen from above, from the middle of the firehole",
-            within("0°", "360°"),
-        );
+        v.number(&mut self.angle, "angle", ANGLE, within("0°", "360°"));
         v.text(
             &mut self.thread,
             "thread",
@@ -282,6 +283,10 @@ pub enum BushSeat {
     UpperTubePlate,
     /// The lower tube plate, the firebox crown.
     LowerTubePlate,
+    /// The front end of a horizontal boiler.
+    FrontEnd,
+    /// The back end of a horizontal boiler.
+    BackEnd,
 }
 
 impl Choice for BushSeat {
@@ -293,5 +298,7 @@ impl Choice for BushSeat {
             "lower tube plate",
             "the crown of the firebox",
         ),
+        (Self::FrontEnd, "front end", "of a horizontal boiler"),
+        (Self::BackEnd, "back end", "of a horizontal boiler"),
     ];
 }

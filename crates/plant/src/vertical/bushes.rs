@@ -17,6 +17,8 @@ pub(crate) fn seat(bush: &Bush) -> Option<&'static str> {
         BushSeat::Barrel => "barrel",
         BushSeat::UpperTubePlate => "tube-plate.upper",
         BushSeat::LowerTubePlate => "tube-plate.lower",
+        BushSeat::FrontEnd => "end.front",
+        BushSeat::BackEnd => "end.back",
     })
 }
 
@@ -46,7 +48,8 @@ impl Builder<'_> {
                 Some(BushSeat::Barrel) => sizes.barrel.as_ref().map(|r| r.wall.value),
                 Some(BushSeat::UpperTubePlate) => sizes.upper.as_ref().map(|p| p.thickness.value),
                 Some(BushSeat::LowerTubePlate) => sizes.lower.as_ref().map(|p| p.thickness.value),
-                None => None,
+                // A vertical boiler has no such ends.
+                Some(BushSeat::FrontEnd | BushSeat::BackEnd) | None => None,
             };
             let Some(shape) = wall.and_then(|wall| self.bush(bush, wall)) else {
                 continue;

@@ -150,7 +150,7 @@ impl Builder<'_> {
                 Some(BushSeat::Barrel) => sizes.barrel.as_ref().map(|r| r.wall.clone()),
                 Some(BushSeat::UpperTubePlate) => sizes.upper.as_ref().map(|p| p.thickness.clone()),
                 Some(BushSeat::LowerTubePlate) => sizes.lower.as_ref().map(|p| p.thickness.clone()),
-                None => None,
+                Some(BushSeat::FrontEnd | BushSeat::BackEnd) | None => None,
             };
             self.joint(
                 (&format!("bush.{id}"), part),

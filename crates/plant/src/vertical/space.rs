@@ -222,7 +222,7 @@ fn upright_bush(bush: &Bush, (low, high): (f64, f64)) -> Option<Upright> {
     let (low, high) = match bush.on.value()? {
         BushSeat::UpperTubePlate => (high - reach, high),
         BushSeat::LowerTubePlate => (low, low + reach),
-        BushSeat::Barrel => return None,
+        BushSeat::Barrel | BushSeat::FrontEnd | BushSeat::BackEnd => return None,
     };
     let bore = bush.bore.likely().map_or(0.0, |bore| disc(bore.value));
     Some(Upright {

@@ -23,6 +23,7 @@ pub mod sources;
 pub mod steam;
 pub mod table;
 pub mod thread;
+pub mod trade;
 pub mod vessel;
 
 pub use located::{Fault, Wrong};

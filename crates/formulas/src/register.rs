@@ -37,6 +37,7 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::vessel::bush_joint::CARDS,
     crate::relief::valve::CARDS,
     crate::relief::demand::CARDS,
+    crate::trade::CARDS,
 ];
 
 /// Every card in the order of the families.

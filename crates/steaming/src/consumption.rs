@@ -6,7 +6,7 @@
 use formulas::steam::Saturated;
 
 use crate::fault::NotSettled;
-use crate::inputs::Bed;
+use crate::firing::Bed;
 use crate::state::FireState;
 
 /// A means of feed as the plan has it.
@@ -36,10 +36,10 @@ pub struct WaterAsked<'a> {
 pub struct Consumption {
     /// Fuel, kg/s.
     pub fuel_kg_s: f64,
-    /// Fuel on the grate when the bed is at its depth, kg.
-    pub bed_kg: f64,
+    /// Fuel on the grate when the bed is at its depth, kg; `None` where there is no bed.
+    pub bed_kg: Option<f64>,
     /// Time in which as much is burnt as lies on the grate, s.
-    pub bed_life_s: f64,
+    pub bed_life_s: Option<f64>,
     /// Steam asked for, kg/s.
     pub demand_kg_s: f64,
     /// Water between the working and the lowest level, kg.
@@ -68,13 +68,13 @@ pub fn water_mass(state: &FireState, water: &WaterAsked<'_>) -> Result<f64, NotS
 /// # Errors
 /// As [`water_mass`].
 pub fn consumption(state: &FireState, water: &WaterAsked<'_>) -> Result<Consumption, NotSettled> {
-    let bed_kg = bed_mass(&state.inputs.bed);
+    let bed_kg = state.inputs.firing.bed().map(|fired| bed_mass(&fired.bed));
     let water_kg = water_mass(state, water)?;
     let demand_kg_s = state.demand_kg_s;
     Ok(Consumption {
         fuel_kg_s: state.pass.fuel_kg_s,
         bed_kg,
-        bed_life_s: bed_kg / state.pass.fuel_kg_s,
+        bed_life_s: bed_kg.map(|kg| kg / state.pass.fuel_kg_s),
         demand_kg_s,
         water_kg,
         without_feed_s: (demand_kg_s > 0.0).then(|| water_kg / demand_kg_s),

@@ -13,8 +13,8 @@ use reckoning::Rule;
 
 use self::lever::Change;
 use crate::fault::NotSettled;
-use crate::fire::settle_burning;
-use crate::inputs::{Burning, Inputs};
+use crate::fire::settle;
+use crate::inputs::Inputs;
 use crate::rules::margins;
 use crate::state::FireState;
 
@@ -55,11 +55,9 @@ pub fn cures(
     gauge_pa: f64,
     candidates: &Candidates<'_>,
 ) -> Result<Vec<Cure>, NotSettled> {
-    let burning = inputs.fire.burning()?;
-    let drawn = settle_burning(inputs, &burning, gauge_pa)?;
+    let drawn = settle(inputs, gauge_pa)?;
     let trial = Trial {
         inputs,
-        burning: &burning,
         gauge_pa,
         drawn: &drawn,
     };
@@ -73,7 +71,6 @@ pub fn cures(
 /// The plant as drawn, against which each candidate is tried.
 struct Trial<'a> {
     inputs: &'a Inputs,
-    burning: &'a Burning,
     gauge_pa: f64,
     drawn: &'a FireState,
 }
@@ -118,7 +115,7 @@ impl Trial<'_> {
     /// The state with a change, where it cures.
     fn cured_by(&self, change: &Change) -> Option<(f64, FireState)> {
         let changed = change.made(self.inputs);
-        let state = settle_burning(&changed, self.burning, self.gauge_pa).ok()?;
+        let state = settle(&changed, self.gauge_pa).ok()?;
         let ratio = state.steaming_ratio()?;
         (ratio >= WANTED && self.none_worse(&state)).then_some((ratio, state))
     }

@@ -5,8 +5,8 @@
 //! fastest at which the ratio is one is found between two of them.
 
 use crate::fault::NotSettled;
-use crate::fire::settle_burning;
-use crate::inputs::{Burning, Inputs};
+use crate::fire::settle;
+use crate::inputs::Inputs;
 use crate::seek::seek;
 use crate::state::FireState;
 
@@ -52,15 +52,14 @@ pub enum Holding {
 /// engine the steam that it makes.
 ///
 /// # Errors
-/// [`NotSettled`] where the fuel is refused, a crossing that two speeds bracket cannot be found,
+/// [`NotSettled`] where a crossing that two speeds bracket cannot be found,
 /// or the fire without an engine has no balance.
 pub fn greatest_speed(inputs: &Inputs, gauge_pa: f64) -> Result<Holding, NotSettled> {
-    let burning = inputs.fire.burning()?;
     if inputs.engine.is_none() {
-        let state = settle_burning(inputs, &burning, gauge_pa)?;
+        let state = settle(inputs, gauge_pa)?;
         return Ok(Holding::Plain(state.evaporation_kg_s - state.demand_kg_s));
     }
-    let ratio = |share: f64| Ok(excess(inputs, &burning, gauge_pa, share)?.0);
+    let ratio = |share: f64| Ok(excess(inputs, gauge_pa, share)?.0);
     let holds = |share: f64| ratio(share).is_ok_and(|left: f64| left >= 0.0);
     let share = |step: u32| 10_f64.powf(1.0 - 2.0 * f64::from(step) / f64::from(WALK));
     if holds(share(0)) {
@@ -76,7 +75,7 @@ pub fn greatest_speed(inputs: &Inputs, gauge_pa: f64) -> Result<Holding, NotSett
     } else {
         (bracket.0, Above::NoBalance)
     };
-    let (_, state) = excess(inputs, &burning, gauge_pa, speed_share)?;
+    let (_, state) = excess(inputs, gauge_pa, speed_share)?;
     Ok(Holding::UpTo(Box::new(Held {
         speed_share,
         steam_kg_s: state.demand_kg_s,
@@ -86,17 +85,12 @@ pub fn greatest_speed(inputs: &Inputs, gauge_pa: f64) -> Result<Holding, NotSett
 }
 
 /// Steaming ratio less one at a share of the speed, with its state.
-fn excess(
-    inputs: &Inputs,
-    burning: &Burning,
-    gauge_pa: f64,
-    share: f64,
-) -> Result<(f64, FireState), NotSettled> {
+fn excess(inputs: &Inputs, gauge_pa: f64, share: f64) -> Result<(f64, FireState), NotSettled> {
     let mut faster = *inputs;
     faster
         .engine
         .iter_mut()
         .for_each(|e| e.strokes_per_s *= share);
-    let state = settle_burning(&faster, burning, gauge_pa)?;
+    let state = settle(&faster, gauge_pa)?;
     Ok((state.evaporation_kg_s / state.demand_kg_s - 1.0, state))
 }

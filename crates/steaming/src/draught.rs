@@ -10,22 +10,27 @@ use formulas::steam::Saturated;
 use reckoning::solve::bracketed;
 
 use crate::fault::NotSettled;
+use crate::firing::{Firing, FiringState};
 use crate::state::FireState;
+use crate::tubes::March;
 
-/// Draught spent and raised, Pa.
+/// Draught spent in one place.
 #[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spent {
+    /// Where.
+    pub place: &'static str,
+    /// How much, Pa; less than nought where gas that cools slows down or rises.
+    pub pa: f64,
+}
+
+/// Draught spent and raised.
+#[derive(Clone, Debug, PartialEq)]
 pub struct DraughtSplit {
-    /// Spent in the bare bed.
-    pub bed_pa: f64,
-    /// Spent in grate and ash.
-    pub grate_pa: f64,
-    /// Spent in the tubes.
-    pub tubes_pa: f64,
-    /// Spent in turns, coil, arrester and entry.
-    pub turns_pa: f64,
-    /// Raised by the steam jets, after the losses of the chimney.
+    /// Spent before the chimney, in the order in which the gas flows.
+    pub spent: Vec<Spent>,
+    /// Raised by the steam jets, after the losses of the chimney, Pa.
     pub jets_pa: f64,
-    /// Raised by the hot column.
+    /// Raised by the hot column, Pa.
     pub column_pa: f64,
 }
 
@@ -56,20 +61,34 @@ impl DraughtSplit {
     #[must_use]
     pub fn of(state: &FireState) -> Self {
         let pass = &state.pass;
+        let mut spent = match &pass.firing {
+            FiringState::Bed(fired) => vec![
+                at("bed", fired.bed.bare_pa),
+                at("grate and ash", fired.bed.loss_pa - fired.bed.bare_pa),
+                at("tubes", fired.tubes.loss_pa()),
+            ],
+        };
+        spent.push(at(
+            "turns, coil, arrester and entry",
+            state.inputs.extra_loss_pa,
+        ));
         Self {
-            bed_pa: pass.bed.bare_pa,
-            grate_pa: pass.bed.loss_pa - pass.bed.bare_pa,
-            tubes_pa: pass.tubes.loss_pa(),
-            turns_pa: state.inputs.extra_loss_pa,
+            spent,
             jets_pa: pass.jets.net_pa,
             column_pa: pass.lift_pa,
         }
     }
 
+    /// Draught spent in a place of this name, Pa.
+    #[must_use]
+    pub fn spent_in(&self, place: &str) -> Option<f64> {
+        self.spent.iter().find(|s| s.place == place).map(|s| s.pa)
+    }
+
     /// All that is spent before the chimney, Pa: the vacuum of the smokebox.
     #[must_use]
     pub fn spent_pa(&self) -> f64 {
-        self.bed_pa + self.grate_pa + self.tubes_pa + self.turns_pa
+        self.spent.iter().map(|s| s.pa).sum()
     }
 
     /// All that is raised, Pa.
@@ -79,43 +98,46 @@ impl DraughtSplit {
     }
 }
 
-/// Gas in the bed, at both ends of the tubes and in the choke, in the order in which it flows.
+fn at(place: &'static str, pa: f64) -> Spent {
+    Spent { place, pa }
+}
+
+/// Gas along the path from the fire to the choke, in the order in which it flows.
 #[must_use]
-pub fn gas_path(state: &FireState) -> [PathPoint; 4] {
-    let (pass, inputs) = (&state.pass, &state.inputs);
-    let tubes = &pass.tubes;
-    let choke_m2 = round_area(inputs.chimney.choke_m);
-    let point = |place, gas_k, speed_m_s| PathPoint {
-        place,
-        gas_k,
-        speed_m_s,
+pub fn gas_path(state: &FireState) -> Vec<PathPoint> {
+    let pass = &state.pass;
+    let mut path = match (&state.inputs.firing, &pass.firing) {
+        (Firing::Bed(fired), FiringState::Bed(settled)) => {
+            let mut path = vec![PathPoint {
+                place: "bed, over the whole grate",
+                gas_k: fired.bed.gas_k,
+                speed_m_s: settled.bed.flux_kg_m2_s / settled.bed.gas_kg_m3,
+            }];
+            path.extend(ends(&settled.tubes));
+            path
+        }
     };
+    let choke_m2 = round_area(state.inputs.chimney.choke_m);
+    let flow = pass.chimney.gas_kg_s + pass.chimney.leak_kg_s;
+    path.push(PathPoint {
+        place: "choke, gas alone",
+        gas_k: pass.chimney.gas_k,
+        speed_m_s: flux_on_area(1.0, flow, choke_m2) / pass.chimney.density_kg_m3,
+    });
+    path
+}
+
+/// Both ends of the tubes.
+fn ends(tubes: &March) -> [PathPoint; 2] {
     [
-        point(
-            "bed, over the whole grate",
-            inputs.bed.gas_k,
-            pass.bed.flux_kg_m2_s / pass.bed.gas_kg_m3,
-        ),
-        point(
-            "tubes, where the gas enters",
-            tubes.inlet.gas_k,
-            tubes.flux / tubes.inlet.density,
-        ),
-        point(
-            "tubes, where the gas leaves",
-            tubes.outlet.gas_k,
-            tubes.flux / tubes.outlet.density,
-        ),
-        point(
-            "choke, gas alone",
-            pass.chimney.gas_k,
-            flux_on_area(
-                1.0,
-                pass.chimney.gas_kg_s + pass.chimney.leak_kg_s,
-                choke_m2,
-            ) / pass.chimney.density_kg_m3,
-        ),
+        ("tubes, where the gas enters", &tubes.inlet),
+        ("tubes, where the gas leaves", &tubes.outlet),
     ]
+    .map(|(place, section)| PathPoint {
+        place,
+        gas_k: section.gas_k,
+        speed_m_s: tubes.flux / section.density,
+    })
 }
 
 /// Least and greatest spark for which the balance is sought, m.
@@ -140,14 +162,18 @@ pub fn carried_spark(
         .x)
 }
 
-/// The greatest spark of a density (kg/m³) that the gas carries into the tubes, m.
+/// The greatest spark of a density (kg/m³) that the gas carries from a bed into the tubes, m;
+/// `None` where no bed throws any.
 ///
 /// # Errors
 /// As [`carried_spark`].
-pub fn spark_into_tubes(state: &FireState, spark_kg_m3: f64) -> Result<f64, NotSettled> {
-    let (flux, inlet) = (state.pass.tubes.flux, &state.pass.tubes.inlet);
+pub fn spark_into_tubes(state: &FireState, spark_kg_m3: f64) -> Result<Option<f64>, NotSettled> {
+    let Some(fired) = state.pass.firing.bed() else {
+        return Ok(None);
+    };
+    let (flux, inlet) = (fired.tubes.flux, &fired.tubes.inlet);
     let gas = (inlet.density, inlet.viscosity, flux / inlet.density);
-    carried_spark(gas, spark_kg_m3)
+    carried_spark(gas, spark_kg_m3).map(Some)
 }
 
 /// Dew point of the flue gas against the metal.

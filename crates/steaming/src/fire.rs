@@ -1,28 +1,24 @@
 //! The steady loop at a given pressure: engine, exhaust, fire, tubes, coil and chimney.
 //!
-//! The draught of jets and hot column falls with the gas, the losses rise with it: one root,
-//! sought between 4 and 800 kg of fuel on a square metre of grate in an hour. Below that no fire
-//! keeps alight, above it no grate burns; a root there is not returned.
+//! The draught of jets and hot column falls with the gas, the losses rise with it: one root of the
+//! unknown that the [`Firing`](crate::Firing) names, sought in the bracket that it names.
 
 use formulas::balance::{
     absolute_pressure, demand, efficiency, evaporation, leaving_speed, useful_heat,
     wall_temperature,
 };
-use formulas::bed::{BedGas, weight};
-use formulas::gas::{FlueGas, MoleFractions};
+use formulas::gas::{FlueGas, MoleFractions, PureLaw, REFERENCE_LAWS};
 use formulas::steam::{Phase, Saturated, at_pt};
 use reckoning::solve::Solved;
 
 use crate::dryer::Line;
 use crate::engine::Supply;
 use crate::fault::NotSettled;
-use crate::inputs::{Burning, Inputs};
+use crate::firing::{Around, Side};
+use crate::inputs::Inputs;
 use crate::jets::{BlowerState, Jet, Jets, blower, vapour};
 use crate::pass::{Draw, Drawn};
 use crate::state::{FireState, WaterState};
-
-/// Rates of burning between which the balance is sought, kg/(m² h).
-pub const RATES_KG_M2_H: (f64, f64) = (4.0, 800.0);
 
 /// Settles the loop at a gauge pressure in the boiler, Pa.
 ///
@@ -30,20 +26,44 @@ pub const RATES_KG_M2_H: (f64, f64) = (4.0, 800.0);
 /// [`NotSettled`] says which balance has no root, or which value cannot be worked with. A dead
 /// fire, a negative flow or a fire that makes no steam is refused, never returned.
 pub fn settle(inputs: &Inputs, gauge_pa: f64) -> Result<FireState, NotSettled> {
-    let burning = inputs.fire.burning()?;
-    settle_burning(inputs, &burning, gauge_pa)
+    settle_on(inputs, &REFERENCE_LAWS, gauge_pa)
 }
 
-/// As [`settle`], with the flue gas prepared beforehand.
+/// As [`settle`], with other laws of viscosity and conductivity of the pure gases: so that a sum
+/// done elsewhere on other data can be repeated.
 ///
 /// # Errors
 /// As [`settle`].
-pub fn settle_burning(
+pub fn settle_on(
     inputs: &Inputs,
-    burning: &Burning,
+    laws: &[PureLaw; 4],
     gauge_pa: f64,
 ) -> Result<FireState, NotSettled> {
-    Round::new(inputs, burning, gauge_pa)?.settled()
+    let atmosphere_pa = inputs.site.atmosphere_pa;
+    let water = water(inputs, gauge_pa)?;
+    let around = Around {
+        atmosphere_pa,
+        air_j_kg: inputs.site.air_j_kg,
+        wall_k: water.wall_k,
+        extra_loss_pa: inputs.extra_loss_pa,
+    };
+    Round::new(inputs, water, Side::new(&inputs.firing, &around, laws)?)?.settled()
+}
+
+/// Water and steam at a gauge pressure.
+fn water(inputs: &Inputs, gauge_pa: f64) -> Result<WaterState, NotSettled> {
+    let atmosphere_pa = inputs.site.atmosphere_pa;
+    let boiler_pa = absolute_pressure(gauge_pa, atmosphere_pa);
+    let line = Saturated::at_pressure(boiler_pa)?;
+    Ok(WaterState {
+        gauge_pa,
+        boiler_pa,
+        saturation_k: line.t_k,
+        wall_k: wall_temperature(line.t_k, inputs.boiler.wall_rise_k),
+        steam_j_kg: line.mixed(inputs.boiler.dryness)?.h,
+        steam_kg_m3: line.rho_g,
+        feed_j_kg: feed_enthalpy(atmosphere_pa, inputs.site.feed_k)?,
+    })
 }
 
 /// Enthalpy of water before it is fed; steam at that temperature is no feed.
@@ -59,14 +79,12 @@ fn feed_enthalpy(atmosphere_pa: f64, feed_k: f64) -> Result<f64, NotSettled> {
     })
 }
 
-/// What stays the same while the fuel is sought.
+/// What stays the same while the unknown is sought.
 pub(crate) struct Round<'a> {
     pub(crate) inputs: &'a Inputs,
-    pub(crate) burning: &'a Burning,
     pub(crate) water: WaterState,
+    pub(crate) side: Side<'a>,
     blower: Option<BlowerState>,
-    pub(crate) bed_gas: BedGas,
-    pub(crate) weight_pa: f64,
     pub(crate) air: FlueGas,
     vapour: FlueGas,
     steam_k: f64,
@@ -75,45 +93,21 @@ pub(crate) struct Round<'a> {
 }
 
 impl<'a> Round<'a> {
-    fn new(inputs: &'a Inputs, burning: &'a Burning, gauge_pa: f64) -> Result<Self, NotSettled> {
-        let atmosphere_pa = inputs.site.atmosphere_pa;
-        let boiler_pa = absolute_pressure(gauge_pa, atmosphere_pa);
-        let line = Saturated::at_pressure(boiler_pa)?;
-        let steam_j_kg = line.mixed(inputs.boiler.dryness)?.h;
-        let bed = &inputs.bed;
-        let bed_gas = BedGas {
-            density: burning.gas.density(bed.gas_k, atmosphere_pa),
-            viscosity: bed.viscosity_factor * burning.gas.transport(bed.gas_k).viscosity,
-        };
+    fn new(inputs: &'a Inputs, water: WaterState, side: Side<'a>) -> Result<Self, NotSettled> {
         let blower = match &inputs.blower {
-            Some(b) => Some(blower(b, inputs, boiler_pa, steam_j_kg)?),
+            Some(b) => Some(blower(b, inputs, water.boiler_pa, water.steam_j_kg)?),
             None => None,
         };
         Ok(Self {
             inputs,
-            burning,
-            water: WaterState {
-                gauge_pa,
-                boiler_pa,
-                saturation_k: line.t_k,
-                wall_k: wall_temperature(line.t_k, inputs.boiler.wall_rise_k),
-                steam_j_kg,
-                steam_kg_m3: line.rho_g,
-                feed_j_kg: feed_enthalpy(atmosphere_pa, inputs.site.feed_k)?,
-            },
+            water,
+            side,
             blower,
-            bed_gas,
-            weight_pa: weight(
-                bed.packing.voidage,
-                bed.lump_kg_m3,
-                bed_gas.density,
-                bed.depth_m,
-            ),
             air: FlueGas::new(&MoleFractions::DRY_AIR),
             vapour: vapour(),
-            steam_k: Saturated::at_pressure(atmosphere_pa)?.t_k,
+            steam_k: Saturated::at_pressure(inputs.site.atmosphere_pa)?.t_k,
             line: (inputs.dryer.and(inputs.engine))
-                .map(|_| Line::new(boiler_pa))
+                .map(|_| Line::new(water.boiler_pa))
                 .transpose()?,
         })
     }
@@ -133,13 +127,13 @@ impl<'a> Round<'a> {
         }
     }
 
-    pub(crate) fn jets(&self, exhaust: Option<Jet>) -> Jets<'_> {
+    pub(crate) fn jets<'b>(&'b self, exhaust: Option<Jet>, gas: &'b FlueGas) -> Jets<'b> {
         Jets {
             chimney: &self.inputs.chimney,
             water: self.inputs.exhaust_water,
             exhaust,
             blower: self.blower.map(|b| b.jet),
-            gas: &self.burning.gas,
+            gas,
             air: &self.air,
             vapour: &self.vapour,
             atmosphere_pa: self.inputs.site.atmosphere_pa,
@@ -148,10 +142,15 @@ impl<'a> Round<'a> {
     }
 
     fn result(&self, (drawn, balance): (Drawn, Solved)) -> Result<FireState, NotSettled> {
-        let Drawn { pass, exhaust, jet } = drawn;
+        let Drawn {
+            pass,
+            burning,
+            exhaust,
+            jet,
+        } = drawn;
         let boiler = &self.inputs.boiler;
-        let (radiant_w, tubes_w) = (pass.firebox.radiant_w, pass.tubes.heat_w);
-        let useful_w = useful_heat(radiant_w, tubes_w, boiler.shell_loss_w);
+        let heat = pass.firing.to_water();
+        let useful_w = useful_heat(heat.wall_w, heat.tubes_w, boiler.shell_loss_w);
         if useful_w.is_nan() || useful_w <= 0.0 {
             return Err(NotSettled::Plant {
                 what: "heat left for the water in W",
@@ -161,12 +160,12 @@ impl<'a> Round<'a> {
         }
         let feed_j_kg = self.water.feed_j_kg;
         let evaporation_kg_s = evaporation(useful_w, self.water.steam_j_kg, feed_j_kg);
-        let (value, density) = (self.inputs.fire.heating_value_j_kg, self.water.steam_kg_m3);
+        let (value, density) = (burning.heating_value_j_kg, self.water.steam_kg_m3);
         let engine_kg_s = exhaust.map_or(0.0, |e| e.engine.steam_kg_s);
         let blower_kg_s = self.blower.map_or(0.0, |b| b.jet.steam_kg_s);
         Ok(FireState {
             inputs: *self.inputs,
-            burning: *self.burning,
+            burning,
             water: self.water,
             exhaust,
             exhaust_jet: jet,

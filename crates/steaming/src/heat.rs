@@ -42,18 +42,18 @@ impl HeatBalance {
     /// The balance of a settled state.
     #[must_use]
     pub fn of(state: &FireState) -> Self {
-        let (pass, fire) = (&state.pass, &state.inputs.fire);
-        let fuel_w = pass.fuel_kg_s * fire.heating_value_j_kg;
-        let behind_k = pass.dryer.map_or(pass.tubes.outlet.gas_k, |d| d.gas_k);
+        let (pass, burning) = (&state.pass, &state.burning);
+        let fuel_w = pass.fuel_kg_s * burning.heating_value_j_kg;
+        let behind_k = pass.dryer.map_or(pass.firing.behind_k(), |d| d.gas_k);
         let rise = state.water.steam_j_kg - state.water.feed_j_kg;
         Self {
             fuel_w,
             air_w: pass.air_kg_s * state.inputs.site.air_j_kg,
-            unburnt_w: (1.0 - fire.burnt_share) * fuel_w,
+            unburnt_w: (1.0 - burning.burnt_share) * fuel_w,
             steam_w: state.evaporation_kg_s * rise,
             shell_w: state.inputs.boiler.shell_loss_w,
             coil_w: pass.dryer.map_or(0.0, |d| d.heat_w),
-            smoke_w: heat_carried(pass.gas_kg_s, state.burning.gas.enthalpy(behind_k), 0.0),
+            smoke_w: heat_carried(pass.gas_kg_s, burning.gas.enthalpy(behind_k), 0.0),
         }
     }
 

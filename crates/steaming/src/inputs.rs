@@ -3,13 +3,9 @@
 //! Pressures are absolute unless the name says gauge. A part that a plant does not have is
 //! `None`, never a zero.
 
-use formulas::balance::air_for_fuel;
-use formulas::bed::Packing;
-use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
 use formulas::gas::{FlueGas, MoleFractions};
-use reckoning::Refused;
 
-pub use crate::tubes::{Beyond, Tubes};
+use crate::firing::Firing;
 
 /// Everything that the steady loop needs of a plant.
 #[derive(Clone, Copy, Debug)]
@@ -20,14 +16,8 @@ pub struct Inputs {
     pub boiler: Boiler,
     /// The engine; `None` where the stop valve is shut.
     pub engine: Option<Engine>,
-    /// Fuel and how it burns.
-    pub fire: Fire,
-    /// The bed on the grate.
-    pub bed: Bed,
-    /// The wetted box round the fire.
-    pub firebox: Firebox,
-    /// Fire tubes.
-    pub tubes: Tubes,
+    /// What burns, and the way of its gas to the smokebox.
+    pub firing: Firing,
     /// The chimney with its bell and choke.
     pub chimney: Chimney,
     /// The exhaust nozzle; `None` where the exhaust is led elsewhere.
@@ -109,78 +99,6 @@ pub struct Engine {
     /// Pressure in the cylinder when the exhaust closes, Pa; `None` where it is the back
     /// pressure that the loop finds.
     pub closing_pa: Option<f64>,
-}
-
-/// Fuel and how it burns.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Fire {
-    /// Composition as fired.
-    pub fuel: Composition,
-    /// Lower heating value as fired, J/kg.
-    pub heating_value_j_kg: f64,
-    /// Air supplied over air needed.
-    pub air_ratio: f64,
-    /// Share of the air that comes through the bed.
-    pub primary_share: f64,
-    /// Share of the heating value set free.
-    pub burnt_share: f64,
-}
-
-/// What follows from the fuel before any balance is sought.
-#[derive(Clone, Copy, Debug)]
-pub struct Burning {
-    /// The flue gas.
-    pub gas: FlueGas,
-    /// Air supplied to a kilogram of fuel, kg/kg.
-    pub air_kg_kg: f64,
-    /// Flue gas from a kilogram of fuel, kg/kg.
-    pub flue_kg_kg: f64,
-}
-
-impl Fire {
-    /// The flue gas and the masses for a kilogram of fuel.
-    ///
-    /// # Errors
-    /// [`Refused`] for an air ratio below 1.
-    pub fn burning(&self) -> Result<Burning, Refused> {
-        let air = stoichiometric_air(&self.fuel);
-        let products = combustion_products(&self.fuel, self.air_ratio)?;
-        Ok(Burning {
-            gas: FlueGas::new(&products.fractions()),
-            air_kg_kg: air_for_fuel(self.air_ratio, air),
-            flue_kg_kg: flue_mass(self.air_ratio, air, self.fuel.ash),
-        })
-    }
-}
-
-/// The bed on the grate.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Bed {
-    /// Area of the grate, m².
-    pub grate_m2: f64,
-    /// Lumps and the room between them.
-    pub packing: Packing,
-    /// Depth, m.
-    pub depth_m: f64,
-    /// Density of a lump, kg/m³.
-    pub lump_kg_m3: f64,
-    /// Mean temperature of the gas in it, K.
-    pub gas_k: f64,
-    /// Loss of bed, grate and clean ash together over that of the bare bed.
-    pub grate_factor: f64,
-    /// Loss with the ash that has built up over that when clean.
-    pub ash_factor: f64,
-    /// Factor on the viscosity of its gas, as [`crate::tubes::Beyond`] has it.
-    pub viscosity_factor: f64,
-}
-
-/// The wetted box round the fire.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Firebox {
-    /// Wetted side and crown, m².
-    pub area_m2: f64,
-    /// Effective emissivity between the fire and that wall.
-    pub emissivity: f64,
 }
 
 /// The chimney with its bell and choke.

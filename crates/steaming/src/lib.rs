@@ -19,6 +19,7 @@ mod explain;
 mod fault;
 pub mod fire;
 pub mod firebox;
+mod firing;
 pub mod heat;
 mod inputs;
 pub mod jets;
@@ -37,10 +38,13 @@ pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_step
 pub use demand::{Above, Held, Holding, greatest_speed};
 pub use explain::{Explained, Origins, explain};
 pub use fault::NotSettled;
+pub use firing::{
+    Bed, BedFire, BedFireState, BedState, Burning, Fire, Firebox, Firing, FiringState, ToWater,
+};
 pub use inputs::{
-    Bed, Beyond, Blast, Blower, Boiler, Burning, Chimney, Dryer, Engine, ExhaustWater, Fire,
-    Firebox, Inputs, Leak, Site, Tubes, air_enthalpy,
+    Blast, Blower, Boiler, Chimney, Dryer, Engine, ExhaustWater, Inputs, Leak, Site, air_enthalpy,
 };
 pub use rules::{CARRIED, Carried, Judging, RULES, findings, water_findings};
-pub use state::{BedState, FireState, PassState, WaterState};
+pub use state::{FireState, PassState, WaterState};
 pub use sweep::{Crossing, Outlook, Point, Slopes, Stability, Step, Sweep, Word, sweep};
+pub use tubes::{Beyond, Tubes};

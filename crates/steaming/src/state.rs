@@ -5,10 +5,9 @@ use reckoning::solve::Solved;
 
 use crate::dryer::DryerState;
 use crate::engine::ExhaustState;
-use crate::firebox;
-use crate::inputs::{Burning, Inputs};
+use crate::firing::{Burning, FiringState};
+use crate::inputs::Inputs;
 use crate::jets::{BlowerState, ChimneyGas, Jet, JetState};
-use crate::tubes::March;
 
 /// Water and steam of the boiler at the given pressure.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -29,28 +28,7 @@ pub struct WaterState {
     pub feed_j_kg: f64,
 }
 
-/// The bed with air flowing through it.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct BedState {
-    /// Fuel over grate area, kg/(m² s).
-    pub rate_kg_m2_s: f64,
-    /// Primary air over grate area, kg/(m² s).
-    pub flux_kg_m2_s: f64,
-    /// Density of the gas in the bed, kg/m³.
-    pub gas_kg_m3: f64,
-    /// Viscosity of the gas in the bed, Pa s.
-    pub gas_pa_s: f64,
-    /// Loss of the bare bed, Pa.
-    pub bare_pa: f64,
-    /// Loss of bed, grate and ash, Pa.
-    pub loss_pa: f64,
-    /// Weight of the bed on its area, Pa.
-    pub weight_pa: f64,
-    /// Loss of the bare bed over its weight.
-    pub lift: f64,
-}
-
-/// Air, fuel, heat and draught at one rate of burning.
+/// Air, fuel, heat and draught at one value of the firing's unknown.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PassState {
     /// Fuel burnt, kg/s.
@@ -61,12 +39,8 @@ pub struct PassState {
     pub gas_kg_s: f64,
     /// Heat set free, with the enthalpy of the air, W.
     pub heat_w: f64,
-    /// The bed.
-    pub bed: BedState,
-    /// The firebox.
-    pub firebox: firebox::Settled,
-    /// The tubes.
-    pub tubes: March,
+    /// The fire and the way of its gas.
+    pub firing: FiringState,
     /// The coil in the smokebox.
     pub dryer: Option<DryerState>,
     /// Draught lost before the chimney, Pa: the vacuum of the smokebox.
@@ -88,7 +62,7 @@ pub struct PassState {
 pub struct FireState {
     /// What it was settled for.
     pub inputs: Inputs,
-    /// What follows from the fuel.
+    /// What burns.
     pub burning: Burning,
     /// Water and steam.
     pub water: WaterState,
@@ -100,7 +74,7 @@ pub struct FireState {
     pub blower: Option<BlowerState>,
     /// Gas side.
     pub pass: PassState,
-    /// The root of the draught balance: fuel in kg/s, what is left in Pa.
+    /// The root of the draught balance: the firing's unknown, what is left in Pa.
     pub balance: Solved,
     /// Heat that comes to the water, after the loss of the shell, W.
     pub useful_w: f64,

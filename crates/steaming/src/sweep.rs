@@ -7,8 +7,8 @@
 use reckoning::quantity::{BAR_DROP, Gauge, Quantity};
 
 use crate::fault::NotSettled;
-use crate::fire::settle_burning;
-use crate::inputs::{Burning, Inputs};
+use crate::fire::settle;
+use crate::inputs::Inputs;
 use crate::seek::seek;
 use crate::state::FireState;
 
@@ -71,15 +71,14 @@ const CROSSING_ACCURACY_PA: f64 = 1.0;
 /// Settles the loop at each of these gauge pressures (Pa, rising) and locates each crossing.
 ///
 /// # Errors
-/// [`NotSettled`] where the fuel itself is refused, or a crossing that two points bracket cannot
-/// be found. A pressure without a balance is kept in its point.
+/// [`NotSettled`] where a crossing that two points bracket cannot be found. A pressure without a
+/// balance is kept in its point.
 pub fn sweep(inputs: &Inputs, gauge_pa: &[f64]) -> Result<Sweep, NotSettled> {
-    let burning = inputs.fire.burning()?;
     let points: Vec<Point> = gauge_pa
         .iter()
         .map(|&gauge_pa| Point {
             gauge_pa,
-            settled: settle_burning(inputs, &burning, gauge_pa),
+            settled: settle(inputs, gauge_pa),
         })
         .collect();
     let mut steps = Vec::new();
@@ -93,7 +92,7 @@ pub fn sweep(inputs: &Inputs, gauge_pa: &[f64]) -> Result<Sweep, NotSettled> {
             && (s_low < 1.0) != (s_high < 1.0)
         {
             let slope = (s_high - s_low) / (pair[1].gauge_pa - pair[0].gauge_pa);
-            crossings.push(crossing(inputs, &burning, (low, high), slope)?);
+            crossings.push(crossing(inputs, (low, high), slope)?);
         }
     }
     Ok(Sweep {
@@ -114,14 +113,13 @@ fn step(low: &FireState, high: &FireState) -> Step {
 
 fn crossing(
     inputs: &Inputs,
-    burning: &Burning,
     (low, high): (&FireState, &FireState),
     slope_per_pa: f64,
 ) -> Result<Crossing, NotSettled> {
     let bracket = (low.water.gauge_pa, high.water.gauge_pa);
     let balance = "evaporation against demand";
     let solved = seek(balance, bracket, CROSSING_ACCURACY_PA, |p| {
-        let state = settle_burning(inputs, burning, p)?;
+        let state = settle(inputs, p)?;
         Ok(state.evaporation_kg_s / state.demand_kg_s - 1.0)
     })?;
     Ok(Crossing {
@@ -132,7 +130,7 @@ fn crossing(
             Stability::Unstable
         },
         slope_per_pa,
-        state: settle_burning(inputs, burning, solved.x)?,
+        state: settle(inputs, solved.x)?,
     })
 }
 

@@ -1,7 +1,10 @@
 //! Each rule of steaming on a plant made to break it, and on its neighbour.
 
+#[path = "rl1/changed.rs"]
+mod changed;
 mod rl1;
 
+use changed::bed;
 use reckoning::{Finding, Given, Verdict, Working};
 use rl1::{bar, plant};
 use steaming::{
@@ -67,7 +70,7 @@ fn steaming_holds_silent_with_a_tenth_to_spare() {
 
 #[test]
 fn steaming_holds_fires_unproved_where_there_is_no_balance() {
-    let finding = judged(&with(|i| i.fire.burnt_share = 0.02), "steaming.holds");
+    let finding = judged(&with(|i| bed(i).fire.burnt_share = 0.02), "steaming.holds");
     assert_eq!(finding.verdict, Verdict::Unproved);
 }
 
@@ -241,7 +244,7 @@ fn a_doubt_carries_no_other_law() {
             .collect();
         let broken = |f: &Finding| left_out.cards.iter().any(|card| breach_of(f, card));
         // A hotter bed takes the viscosity beyond its range too.
-        let hot = with(|i| i.bed.gas_k = 1250.0);
+        let hot = with(|i| bed(i).bed.gas_k = 1250.0);
         for finding in judged_with_working(&hot, &some) {
             assert_eq!(
                 finding.verdict,

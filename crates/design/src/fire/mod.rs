@@ -15,7 +15,7 @@ pub use taken::{Taken, TakenNumber};
 use plan::Plan;
 use reckoning::quantity::Absolute;
 use reckoning::{Given, Known, Origin, Refused, Working};
-use steaming::{Blower, Engine, ExhaustWater, Inputs, Site};
+use steaming::{BedFire, Blower, Engine, ExhaustWater, Firing, Inputs, Site};
 
 /// What the fire must know of the plant's geometry, in SI.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,10 +87,12 @@ fn inputs(
         site: site?,
         boiler: boiler?,
         engine,
-        fire: fire?,
-        bed: bed?,
-        firebox: firebox?,
-        tubes: tubes?,
+        firing: Firing::Bed(BedFire {
+            fire: fire?,
+            bed: bed?,
+            firebox: firebox?,
+            tubes: tubes?,
+        }),
         chimney: chimney?,
         blast,
         exhaust_water: ExhaustWater::TakenOut,

@@ -7,7 +7,7 @@ use design::Checked;
 use reckoning::quantity::Quantity;
 use reckoning::working::Basis;
 use reckoning::{Finding, Working};
-use steaming::FireState;
+use steaming::{BedFireState, FireState};
 
 use crate::example::{LAUNCHED, findings};
 use crate::sheet::Sheet;
@@ -211,18 +211,24 @@ fn balances(what: &str, one: f64, other: f64, of: f64, share: f64) {
     );
 }
 
+/// The bed with its firebox and tubes.
+fn fired(state: &FireState) -> &BedFireState {
+    state.pass.firing.bed().expect("a bed")
+}
+
 /// Coal, air and gas by the elements of the coal; heat by its lower value.
 #[test]
 fn worked_coal_air_and_heat_set_free() {
     let (sheet, checked) = (Sheet::of_the_launch(), &LAUNCHED.checked);
     let state = state(checked);
-    let (pass, value) = (&state.pass, state.inputs.fire.heating_value_j_kg / 1e6);
+    let (pass, value) = (&state.pass, state.burning.heating_value_j_kg / 1e6);
     sheet.holds("fire", "coal.lower-value", value);
     sheet.holds("fire", "coal.air", pass.air_kg_s / pass.fuel_kg_s);
     sheet.holds("fire", "coal.flue-gas", pass.gas_kg_s / pass.fuel_kg_s);
     sheet.holds("fire", "steam.saturation", state.water.saturation_k);
     sheet.holds("fire", "air.density", pass.outside_kg_m3);
-    sheet.holds("fire", "bed.gas-density", pass.bed.gas_kg_m3);
+    let bed = &fired(state).bed;
+    sheet.holds("fire", "bed.gas-density", bed.gas_kg_m3);
     let heat = 1e-3 * (state.water.steam_j_kg - state.water.feed_j_kg);
     sheet.holds("fire", "steam.heat", heat);
 }
@@ -239,15 +245,17 @@ fn worked_heat_of_the_settled_fire() {
     let air = -10.0 * 1006.0 * pass.air_kg_s;
     let free = 0.88 * pass.fuel_kg_s * 1e6 * sheet.value("fire", "coal.lower-value") + air;
     balances("heat set free", pass.heat_w, free, free, 1e-3);
-    let (hot, out, behind) = (pass.firebox.gas_k, pass.tubes.outlet.gas_k, coil.gas_k);
+    let fired = fired(state);
+    let (hot, out) = (fired.firebox.gas_k, fired.tubes.outlet.gas_k);
+    let behind = coil.gas_k;
     // Stefan and Boltzmann's constant; side and crown of the firebox as the sheet has them.
     let side = sheet.value("geometry", "surface.firebox-side");
     let area = 1e-4 * (side + sheet.value("geometry", "surface.crown"));
     let wall = sheet.value("fire", "steam.saturation") + 8.0;
     let radiant = 0.75 * 5.670_374e-8 * area * (hot.powi(4) - wall.powi(4));
-    balances("radiation", pass.firebox.radiant_w, radiant, radiant, 2e-3);
+    balances("radiation", fired.firebox.radiant_w, radiant, radiant, 2e-3);
     balances("firebox", free, radiant + gas(hot), free, 5e-3);
-    balances("tubes", pass.tubes.heat_w, gas(hot) - gas(out), free, 5e-3);
+    balances("tubes", fired.tubes.heat_w, gas(hot) - gas(out), free, 5e-3);
     balances("coil", coil.heat_w, gas(out) - gas(behind), free, 5e-3);
     let steam = state.demand_kg_s * coil.gain_j_kg;
     balances("steam in the coil", coil.heat_w, steam, steam, 1e-3);
@@ -267,12 +275,13 @@ fn worked_heat_of_the_settled_fire() {
 fn worked_draught_of_the_settled_fire() {
     let (sheet, checked) = (Sheet::of_the_launch(), &LAUNCHED.checked);
     let state = state(checked);
-    let (pass, bed) = (&state.pass, &state.pass.bed);
+    let (pass, fired) = (&state.pass, fired(state));
+    let bed = &fired.bed;
     let flux = pass.air_kg_s / (1e-4 * sheet.value("geometry", "surface.grate"));
     let inertial = sheet.value("fire", "bed.inertial") * flux * flux;
     let viscous = sheet.value("fire", "bed.viscous-shape") * bed.gas_pa_s * flux;
     balances("bed", bed.loss_pa, inertial + viscous, bed.loss_pa, 5e-3);
-    let tubes = pass.tubes.loss_pa();
+    let tubes = fired.tubes.loss_pa();
     // Turns and entry of the smokebox, assumed at 1.5 Pa.
     balances(
         "all losses",

@@ -9,8 +9,10 @@ mod numbers;
 use reckoning::Assumption;
 
 use self::numbers::*;
+use crate::firing::{Bed, Fire};
 use crate::inputs::{Inputs, air_enthalpy};
 use crate::rules::CARRIED;
+use crate::tubes::Tubes;
 
 /// An assumption and where it enters.
 #[derive(Clone, Copy, Debug)]
@@ -27,48 +29,51 @@ pub struct Entering {
 pub static ASSUMPTIONS: &[Entering] = &[
     Entering {
         assumption: &VOIDAGE,
-        set: |i, v| i.bed.packing.voidage = v,
-        get: |i| Some(i.bed.packing.voidage),
+        set: |i, v| bed(i, |b| b.packing.voidage = v),
+        get: |i| Some(i.firing.bed()?.bed.packing.voidage),
     },
     Entering {
         assumption: &SHAPE,
-        set: |i, v| i.bed.packing.sphericity = v,
-        get: |i| Some(i.bed.packing.sphericity),
+        set: |i, v| bed(i, |b| b.packing.sphericity = v),
+        get: |i| Some(i.firing.bed()?.bed.packing.sphericity),
     },
     Entering {
         assumption: &BED_TEMPERATURE,
-        set: |i, v| i.bed.gas_k = v,
-        get: |i| Some(i.bed.gas_k),
+        set: |i, v| bed(i, |b| b.gas_k = v),
+        get: |i| Some(i.firing.bed()?.bed.gas_k),
     },
     Entering {
         assumption: &BED_FACTOR,
-        set: |i, v| i.bed.grate_factor = v,
-        get: |i| Some(i.bed.grate_factor),
+        set: |i, v| bed(i, |b| b.grate_factor = v),
+        get: |i| Some(i.firing.bed()?.bed.grate_factor),
     },
     Entering {
         assumption: &ASH_FACTOR,
-        set: |i, v| i.bed.ash_factor = v,
-        get: |i| Some(i.bed.ash_factor),
+        set: |i, v| bed(i, |b| b.ash_factor = v),
+        get: |i| Some(i.firing.bed()?.bed.ash_factor),
     },
     Entering {
         assumption: &LUMP_DENSITY,
-        set: |i, v| i.bed.lump_kg_m3 = v,
-        get: |i| Some(i.bed.lump_kg_m3),
+        set: |i, v| bed(i, |b| b.lump_kg_m3 = v),
+        get: |i| Some(i.firing.bed()?.bed.lump_kg_m3),
     },
     Entering {
         assumption: &AIR_RATIO,
-        set: |i, v| i.fire.air_ratio = v,
-        get: |i| Some(i.fire.air_ratio),
+        set: |i, v| fire(i, |f| f.air_ratio = v),
+        get: |i| Some(i.firing.bed()?.fire.air_ratio),
     },
     Entering {
         assumption: &BURNT_SHARE,
-        set: |i, v| i.fire.burnt_share = v,
-        get: |i| Some(i.fire.burnt_share),
+        set: |i, v| fire(i, |f| f.burnt_share = v),
+        get: |i| Some(i.firing.bed()?.fire.burnt_share),
     },
     Entering {
         assumption: &EMISSIVITY,
-        set: |i, v| i.firebox.emissivity = v,
-        get: |i| Some(i.firebox.emissivity),
+        set: |i, v| {
+            let firebox = i.firing.firebox_mut();
+            firebox.into_iter().for_each(|b| b.emissivity = v);
+        },
+        get: |i| Some(i.firing.firebox()?.emissivity),
     },
     Entering {
         assumption: &WALL_RISE,
@@ -184,8 +189,8 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &TUBE_EMISSIVITY,
-        set: |i, v| i.tubes.wall_emissivity = v,
-        get: |i| Some(i.tubes.wall_emissivity),
+        set: |i, v| tubes(i, |t| t.wall_emissivity = v),
+        get: |i| Some(i.firing.tubes()?.wall_emissivity),
     },
     Entering {
         assumption: &LEAK,
@@ -199,23 +204,44 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &TUBE_RADIATION,
-        set: |i, v| i.tubes.beyond.radiation = v,
-        get: |i| Some(i.tubes.beyond.radiation),
+        set: |i, v| tubes(i, |t| t.beyond.radiation = v),
+        get: |i| Some(i.firing.tubes()?.beyond.radiation),
     },
     Entering {
         assumption: &GAS_CONDUCTIVITY,
-        set: |i, v| i.tubes.beyond.conductivity = v,
-        get: |i| Some(i.tubes.beyond.conductivity),
+        set: |i, v| tubes(i, |t| t.beyond.conductivity = v),
+        get: |i| Some(i.firing.tubes()?.beyond.conductivity),
     },
     Entering {
         assumption: &GAS_VISCOSITY,
         set: |i, v| {
-            i.tubes.beyond.viscosity = v;
-            i.bed.viscosity_factor = v;
+            tubes(i, |t| t.beyond.viscosity = v);
+            bed(i, |b| b.viscosity_factor = v);
         },
-        get: |i| Some(i.bed.viscosity_factor),
+        get: |i| Some(i.firing.tubes()?.beyond.viscosity),
     },
 ];
+
+/// Changes the coal and its burning where there is a bed.
+fn fire(inputs: &mut Inputs, change: impl FnOnce(&mut Fire)) {
+    if let Some(fired) = inputs.firing.bed_mut() {
+        change(&mut fired.fire);
+    }
+}
+
+/// Changes the bed where there is one.
+fn bed(inputs: &mut Inputs, change: impl FnOnce(&mut Bed)) {
+    if let Some(fired) = inputs.firing.bed_mut() {
+        change(&mut fired.bed);
+    }
+}
+
+/// Changes the fire tubes where there are any.
+fn tubes(inputs: &mut Inputs, change: impl FnOnce(&mut Tubes)) {
+    if let Some(tubes) = inputs.firing.tubes_mut() {
+        change(tubes);
+    }
+}
 
 /// The doubt about laws that a fire carries beyond what they were published for: it belongs into
 /// the band of every plant, because no field of a plan can replace it.

@@ -3,6 +3,7 @@
 use reckoning::quantity::{MM, show};
 use std::f64::consts::FRAC_PI_4;
 
+use crate::firing::Bed;
 use crate::inputs::Inputs;
 
 /// A size that a maker can change.
@@ -116,13 +117,19 @@ impl Lever {
     fn present(self, inputs: &Inputs) -> Option<What> {
         Some(match self {
             Self::Nozzle => What::Nozzle(inputs.blast?.nozzle_m),
-            Self::Lump => What::Lump(inputs.bed.packing.lump_m),
-            Self::Tubes => What::Tubes(Bundle {
-                count: inputs.tubes.count,
-                length_m: inputs.tubes.length_m,
-                bore_m: inputs.tubes.bore_m,
-            }),
-            Self::Grate => What::Grate((inputs.bed.grate_m2 / FRAC_PI_4).sqrt()),
+            Self::Lump => What::Lump(inputs.firing.bed()?.bed.packing.lump_m),
+            Self::Tubes => {
+                let tubes = inputs.firing.tubes()?;
+                What::Tubes(Bundle {
+                    count: tubes.count,
+                    length_m: tubes.length_m,
+                    bore_m: tubes.bore_m,
+                })
+            }
+            Self::Grate => {
+                let grate_m2 = inputs.firing.bed()?.bed.grate_m2;
+                What::Grate((grate_m2 / FRAC_PI_4).sqrt())
+            }
             Self::Stack => What::Stack(Stack {
                 choke_m: inputs.chimney.choke_m,
                 height_m: inputs.chimney.height_m,
@@ -152,19 +159,32 @@ impl Candidates<'_> {
     }
 }
 
+/// Changes the bed where there is one.
+fn bed(inputs: &mut Inputs, change: impl FnOnce(&mut Bed)) {
+    if let Some(fired) = inputs.firing.bed_mut() {
+        change(&mut fired.bed);
+    }
+}
+
 impl Change {
     /// The plant with this change.
     pub(super) fn made(&self, inputs: &Inputs) -> Inputs {
         let mut changed = *inputs;
         match self.what {
             What::Nozzle(bore_m) => changed.blast.iter_mut().for_each(|b| b.nozzle_m = bore_m),
-            What::Lump(lump_m) => changed.bed.packing.lump_m = lump_m,
+            What::Lump(lump_m) => bed(&mut changed, |bed| bed.packing.lump_m = lump_m),
             What::Tubes(bundle) => {
-                changed.tubes.count = bundle.count;
-                changed.tubes.length_m = bundle.length_m;
-                changed.tubes.bore_m = bundle.bore_m;
+                if let Some(tubes) = changed.firing.tubes_mut() {
+                    tubes.count = bundle.count;
+                    tubes.length_m = bundle.length_m;
+                    tubes.bore_m = bundle.bore_m;
+                }
             }
-            What::Grate(across_m) => changed.bed.grate_m2 = FRAC_PI_4 * across_m * across_m,
+            What::Grate(across_m) => {
+                bed(&mut changed, |bed| {
+                    bed.grate_m2 = FRAC_PI_4 * across_m * across_m;
+                });
+            }
             What::Stack(stack) => {
                 let chimney = &mut changed.chimney;
                 chimney.top_m *= stack.choke_m / chimney.choke_m;

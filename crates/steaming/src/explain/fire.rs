@@ -20,7 +20,9 @@ use reckoning::{Card, Ref, Refused};
 
 use super::Filing;
 use super::water::Water;
-use crate::tubes::Section;
+use crate::firebox::Settled;
+use crate::firing::{Bed, BedFire, BedFireState, BedState, Fire, Firebox};
+use crate::tubes::{March, Section, Tubes};
 
 /// Lines of the fuel and of its gas.
 pub(super) struct Fuel {
@@ -57,8 +59,8 @@ const MARCH: (&str, &str) = (
 
 impl Filing<'_> {
     /// Carbon, hydrogen, oxygen, sulphur, nitrogen, water and ash.
-    fn composition(&mut self) -> [Ref; 7] {
-        let x = self.state.inputs.fire.fuel;
+    fn composition(&mut self, fire: &Fire) -> [Ref; 7] {
+        let x = fire.fuel;
         let mut share = |field, symbol, meaning, value| {
             self.given::<Ratio>(field, (symbol, meaning), &ONE, value)
         };
@@ -93,9 +95,8 @@ impl Filing<'_> {
         ]
     }
 
-    pub(super) fn fuel(&mut self) -> Result<Fuel, Refused> {
-        let fire = self.state.inputs.fire;
-        let [c, h, o, s, n, w, ash] = self.composition();
+    pub(super) fn fuel(&mut self, fire: &Fire) -> Result<Fuel, Refused> {
+        let [c, h, o, s, n, w, ash] = self.composition(fire);
         let names = ("lambda", "air ratio");
         let lambda = self.given::<Ratio>("fire.air-ratio", names, &ONE, fire.air_ratio);
         let need = self.working.worked(&STOICHIOMETRIC_AIR, &[c, h, o, s])?;
@@ -146,7 +147,12 @@ impl Filing<'_> {
         self.by_law(card, &[t, co2, h2o, o2], (si, factor))
     }
 
-    pub(super) fn fire(&mut self, fuel: &Fuel, water: &Water) -> Result<FireLines, Refused> {
+    pub(super) fn fire(
+        &mut self,
+        fuel: &Fuel,
+        water: &Water,
+        (fired, settled): (&BedFire, &BedFireState),
+    ) -> Result<FireLines, Refused> {
         let (pass, inputs) = (self.state.pass, self.state.inputs);
         let left = format!("{:.1e} Pa left", pass.left_pa);
         let balance = (
@@ -157,14 +163,14 @@ impl Filing<'_> {
         let fuel_burnt = self.root(names, &KG_PER_S, self.state.balance, balance);
         let air = self.settle(&FLOW_FOR_FUEL, &[fuel.air, fuel_burnt], pass.air_kg_s)?;
         let gas = self.settle(&FLOW_FOR_FUEL, &[fuel.flue, fuel_burnt], pass.gas_kg_s)?;
-        let (bed_loss, lift) = self.bed(fuel, water, (air, fuel_burnt))?;
+        let (bed_loss, lift) = self.bed((fuel, water), (air, fuel_burnt), (fired, &settled.bed))?;
         let names = ("eta", "share of the heating value set free");
-        let burnt = self.given::<Ratio>("fire.burnt-share", names, &ONE, inputs.fire.burnt_share);
+        let burnt = self.given::<Ratio>("fire.burnt-share", names, &ONE, fired.fire.burnt_share);
         let names = ("h_a", "enthalpy of the air above 298.15 K");
         let h_a = self.given::<SpecificEnergy>("site.air", names, &J_PER_KG, inputs.site.air_j_kg);
         let from = [burnt, fuel_burnt, fuel.heating_value, air, h_a];
         self.settle(&HEAT_SET_FREE, &from, pass.heat_w)?;
-        let (gas_k, radiant) = self.firebox(water)?;
+        let (gas_k, radiant) = self.firebox(water, (&fired.firebox, &settled.firebox))?;
         Ok(FireLines {
             fuel_burnt,
             gas,
@@ -176,8 +182,11 @@ impl Filing<'_> {
     }
 
     /// Temperature of the gas in the firebox, and the heat radiated there.
-    fn firebox(&mut self, water: &Water) -> Result<(Ref, Ref), Refused> {
-        let (state, firebox) = (self.state.pass.firebox, self.state.inputs.firebox);
+    fn firebox(
+        &mut self,
+        water: &Water,
+        (firebox, state): (&Firebox, &Settled),
+    ) -> Result<(Ref, Ref), Refused> {
         let left = format!("{:.1e} W left", state.balance.residual);
         let balance = "heat set free against what the gas carries on and what the wall receives";
         let names = ("T_g", "temperature of the gas in the stirred firebox");
@@ -197,24 +206,25 @@ impl Filing<'_> {
 
     fn bed(
         &mut self,
-        fuel: &Fuel,
-        water: &Water,
+        (fuel, water): (&Fuel, &Water),
         (air, fuel_burnt): (Ref, Ref),
+        (fired, state): (&BedFire, &BedState),
     ) -> Result<(Ref, Ref), Refused> {
-        let (bed, state) = (self.state.inputs.bed, self.state.pass.bed);
+        let bed = &fired.bed;
         let names = ("A_g", "area of the grate");
         let grate = self.given::<Area>("grate.diameter", names, &M2, bed.grate_m2);
-        let flux = self.bed_fluxes(air, fuel_burnt, grate)?;
+        let primary = fired.fire.primary_share;
+        let flux = self.bed_fluxes((air, fuel_burnt), grate, (primary, state))?;
         let names = ("T_b", "mean temperature of the gas in the bed");
         let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
         let from = [fuel.molar_mass, t, water.air.p];
         let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
         let viscosity = (state.gas_pa_s, bed.viscosity_factor);
         let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
-        let [e, phi, lump, depth] = self.packing();
+        let [e, phi, lump, depth] = self.packing(bed);
         let from = [e, phi, lump, rho, mu, flux, depth];
         let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
-        let loss = self.grate(bare)?;
+        let loss = self.grate(bare, (bed, state))?;
         let names = ("rho_p", "density of a lump");
         let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
         let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
@@ -223,10 +233,13 @@ impl Filing<'_> {
     }
 
     /// Air and fuel over the area of the grate; gives the line of the air.
-    fn bed_fluxes(&mut self, air: Ref, fuel_burnt: Ref, grate: Ref) -> Result<Ref, Refused> {
-        let state = self.state.pass.bed;
+    fn bed_fluxes(
+        &mut self,
+        (air, fuel_burnt): (Ref, Ref),
+        grate: Ref,
+        (share, state): (f64, &BedState),
+    ) -> Result<Ref, Refused> {
         let names = ("s", "share of the air that comes through the bed");
-        let share = self.state.inputs.fire.primary_share;
         let how = (
             "air through the bed and air over it",
             "all of it comes through the bed where no holes over the fire are drawn",
@@ -245,8 +258,7 @@ impl Filing<'_> {
     }
 
     /// Voidage, sphericity, lumps and depth.
-    fn packing(&mut self) -> [Ref; 4] {
-        let bed = self.state.inputs.bed;
+    fn packing(&mut self, bed: &Bed) -> [Ref; 4] {
         let packing = bed.packing;
         let names = ("e", "voidage of the bed");
         let e = self.given::<Ratio>("fire.voidage", names, &ONE, packing.voidage);
@@ -259,8 +271,7 @@ impl Filing<'_> {
         [e, phi, lump, depth]
     }
 
-    fn grate(&mut self, bare: Ref) -> Result<Ref, Refused> {
-        let (bed, state) = (self.state.inputs.bed, self.state.pass.bed);
+    fn grate(&mut self, bare: Ref, (bed, state): (&Bed, &BedState)) -> Result<Ref, Refused> {
         let names = (
             "k_g",
             "loss of bed, grate and clean ash over that of the bare bed",
@@ -277,29 +288,30 @@ impl Filing<'_> {
     pub(super) fn tubes(
         &mut self,
         fuel: &Fuel,
-        fire: &FireLines,
+        (gas, gas_k): (Ref, Ref),
         water: &Water,
+        (tubes, march): (&Tubes, &March),
     ) -> Result<TubeLines, Refused> {
-        let (tubes, march) = (self.state.inputs.tubes, self.state.pass.tubes);
         let names = ("n", "number of tubes");
         let count = self.given::<Ratio>("boiler.tubes.count", names, &ONE, tubes.count);
         let names = ("d", "bore of a tube");
         let bore = self.given::<Length>("boiler.tubes.outside", names, &M, tubes.bore_m);
         let names = ("L", "length of a tube");
         let length = self.built(names, &M, tubes.length_m);
-        let flux = self.settle(&TUBE_FLUX, &[fire.gas, count, bore], march.flux)?;
-        self.tube_inlet(fuel, fire.gas_k, (flux, bore, length))?;
-        self.tube_radiation(fuel, fire.gas_k, bore, water)?;
-        let from = [fire.gas_k, water.wall_k, flux, bore, length];
+        let flux = self.settle(&TUBE_FLUX, &[gas, count, bore], march.flux)?;
+        self.tube_inlet((fuel, gas_k), (flux, bore, length), (tubes, march))?;
+        self.tube_radiation((fuel, water), (gas_k, bore), (tubes, march))?;
+        let from = [gas_k, water.wall_k, flux, bore, length];
         let names = ("T_2", "temperature of the smoke behind the tubes");
         let smoke_k = self.marched(names, &KELVIN, march.outlet.gas_k, &from, MARCH);
         let enthalpy = |t| self.state.burning.gas.enthalpy(t);
         let (h_1, h_2) = (enthalpy(march.inlet.gas_k), enthalpy(march.outlet.gas_k));
-        let h_1 = self.property(&gas::ENTHALPY, fire.gas_k, fuel, h_1)?;
+        let h_1 = self.property(&gas::ENTHALPY, gas_k, fuel, h_1)?;
         let h_2 = self.property(&gas::ENTHALPY, smoke_k, fuel, h_2)?;
-        let heat = self.settle(&HEAT_CARRIED, &[fire.gas, h_1, h_2], march.heat_w)?;
+        let heat = self.settle(&HEAT_CARRIED, &[gas, h_1, h_2], march.heat_w)?;
         let path = (flux, bore, length);
-        let loss = self.tube_loss(fuel, (fire.gas_k, smoke_k), path, water)?;
+        let ends = (gas_k, smoke_k);
+        let loss = self.tube_loss((fuel, water), ends, path, (tubes, march))?;
         Ok(TubeLines {
             smoke_k,
             heat,
@@ -310,12 +322,11 @@ impl Filing<'_> {
     /// Draught that the tubes take.
     fn tube_loss(
         &mut self,
-        fuel: &Fuel,
+        (fuel, water): (&Fuel, &Water),
         (hot, smoke): (Ref, Ref),
         (flux, bore, length): (Ref, Ref, Ref),
-        water: &Water,
+        (tubes, march): (&Tubes, &March),
     ) -> Result<Ref, Refused> {
-        let (tubes, march) = (self.state.inputs.tubes, self.state.pass.tubes);
         let mut density = |t, si| {
             let from = [fuel.molar_mass, t, water.air.p];
             self.settle(&gas::DENSITY, &from, si)
@@ -348,12 +359,11 @@ impl Filing<'_> {
     /// The gas where it enters: from properties to the coefficient of convection.
     fn tube_inlet(
         &mut self,
-        fuel: &Fuel,
-        t: Ref,
+        (fuel, t): (&Fuel, Ref),
         (flux, bore, length): (Ref, Ref, Ref),
+        (tubes, march): (&Tubes, &March),
     ) -> Result<(), Refused> {
-        let tubes = self.state.inputs.tubes;
-        let at: Section = self.state.pass.tubes.inlet;
+        let at: Section = march.inlet;
         let cp = self.property(&gas::SPECIFIC_HEAT, t, fuel, at.specific_heat)?;
         let beyond = tubes.beyond;
         let viscosity = (at.viscosity, beyond.viscosity);

@@ -22,6 +22,7 @@ use formulas::balance::{
 use reckoning::quantity::{KELVIN, KG_PER_S, M2, Power, Temperature, WATT};
 use reckoning::solve::Solved;
 
+use crate::firing::{Firing, FiringState};
 use crate::state::FireState;
 
 /// Says where the value of a plan field came from.
@@ -36,8 +37,8 @@ pub struct Explained {
     pub gas_temperature: Ref,
     /// Temperature of the smoke behind the tubes.
     pub smoke_temperature: Ref,
-    /// Loss of the bare bed over its weight.
-    pub lift: Ref,
+    /// Loss of the bare bed over its weight, where there is a bed.
+    pub lift: Option<Ref>,
     /// Draught lost before the chimney.
     pub draught_lost: Ref,
     /// Back pressure, where there is an engine.
@@ -70,9 +71,16 @@ pub fn explain(
     let water = filing.water()?;
     let engine = filing.engine(&water)?;
     let blower = filing.blower(&water)?;
-    let fuel = filing.fuel()?;
-    let fire = filing.fire(&fuel, &water)?;
-    let tubes = filing.tubes(&fuel, &fire, &water)?;
+    let (Firing::Bed(fired), FiringState::Bed(settled)) =
+        (&state.inputs.firing, &state.pass.firing);
+    let fuel = filing.fuel(&fired.fire)?;
+    let fire = filing.fire(&fuel, &water, (fired, settled))?;
+    let tubes = filing.tubes(
+        &fuel,
+        (fire.gas, fire.gas_k),
+        &water,
+        (&fired.tubes, &settled.tubes),
+    )?;
     let draught_lost = filing.draught(&draught::Before {
         water: &water,
         engine: engine.as_ref(),
@@ -89,7 +97,7 @@ pub fn explain(
         fuel: fire.fuel_burnt,
         gas_temperature: fire.gas_k,
         smoke_temperature: tubes.smoke_k,
-        lift: fire.lift,
+        lift: Some(fire.lift),
         draught_lost,
         back_pressure: engine.map(|e| e.back),
         evaporation: end.evaporation,

@@ -11,6 +11,7 @@ use reckoning::{Card, Ref, Refused};
 use super::Filing;
 use super::fire::Fuel;
 use super::water::Water;
+use crate::tubes::{March, Tubes};
 
 /// Pressures of the gas, of its water vapour and of its carbon dioxide.
 struct Pressures {
@@ -23,10 +24,9 @@ impl Filing<'_> {
     /// The flux radiated where the gas enters: its laws are carried furthest here.
     pub(super) fn tube_radiation(
         &mut self,
-        fuel: &Fuel,
-        gas_k: Ref,
-        bore: Ref,
-        water: &Water,
+        (fuel, water): (&Fuel, &Water),
+        (gas_k, bore): (Ref, Ref),
+        (tubes, march): (&Tubes, &March),
     ) -> Result<(), Refused> {
         let [co2, h2o, _] = fuel.shares;
         let p = Pressures {
@@ -46,9 +46,9 @@ impl Filing<'_> {
         let from = [cold, gas_k, water.wall_k];
         let absorbed = self.working.worked(&GAS_ABSORPTIVITY, &from)?;
         let names = ("eps_w", "emissivity of the inside of the tubes");
-        let (tubes, field) = (self.state.inputs.tubes, "boiler.tubes.emissivity");
+        let field = "boiler.tubes.emissivity";
         let wall = self.given::<Ratio>(field, names, &ONE, tubes.wall_emissivity);
-        let flux = self.state.pass.tubes.inlet.radiant_flux;
+        let flux = march.inlet.radiant_flux;
         let factor = tubes.beyond.radiation;
         let from = [wall, emitted, gas_k, absorbed, water.wall_k];
         self.by_law(&TUBE_RADIANT_FLUX, &from, (flux, factor))?;

@@ -8,6 +8,7 @@ use super::list::{
     HOLDS,
 };
 use crate::band::Reads;
+use crate::firing::BedState;
 use crate::state::FireState;
 
 /// Fastest steam through the water surface, m/s; common practice.
@@ -63,6 +64,11 @@ pub(super) struct Check {
     pub(super) what: &'static str,
 }
 
+/// The bed, where there is one.
+fn bed(state: &FireState) -> Option<&BedState> {
+    state.pass.firing.bed().map(|fired| &fired.bed)
+}
+
 pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &HOLDS,
@@ -77,10 +83,10 @@ pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &BED_LIFT,
         place: "fire",
-        margin: |s| Some(s.pass.bed.weight_pa / s.pass.bed.bare_pa),
+        margin: |s| bed(s).map(|b| b.weight_pa / b.bare_pa),
         wanted: 1.25,
-        value: |s| Some(s.pass.bed.bare_pa),
-        limit: |s| Some(s.pass.bed.weight_pa),
+        value: |s| bed(s).map(|b| b.bare_pa),
+        limit: |s| bed(s).map(|b| b.weight_pa),
         unit: &PA,
         what: "loss of the bare bed against its weight",
     },
@@ -126,9 +132,9 @@ pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &BURNING_RATE,
         place: "fire",
-        margin: |s| Some(s.pass.bed.rate_kg_m2_s / KG_PER_M2_H.to_si(LEAST_RATE_KG_M2_H)),
+        margin: |s| bed(s).map(|b| b.rate_kg_m2_s / KG_PER_M2_H.to_si(LEAST_RATE_KG_M2_H)),
         wanted: 1.0,
-        value: |s| Some(s.pass.bed.rate_kg_m2_s),
+        value: |s| bed(s).map(|b| b.rate_kg_m2_s),
         limit: |_| Some(KG_PER_M2_H.to_si(LEAST_RATE_KG_M2_H)),
         unit: &KG_PER_M2_H,
         what: "fuel on a square metre of grate",

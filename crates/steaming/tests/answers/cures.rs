@@ -68,7 +68,7 @@ fn each_lever_is_pulled_alone_and_towards_more_steam() {
     let bundle = |count, length_m| Bundle {
         count,
         length_m,
-        bore_m: inputs.tubes.bore_m,
+        bore_m: inputs.firing.tubes().expect("tubes").bore_m,
     };
     let lump_m = metric_steps(3.0, 20.0, 100);
     let grate_m = metric_steps(40.0, 60.0, 100);

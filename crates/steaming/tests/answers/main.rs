@@ -5,5 +5,7 @@ mod cures;
 mod water;
 mod where_it_goes;
 
+#[path = "../rl1/changed.rs"]
+mod changed;
 #[path = "../rl1/mod.rs"]
 mod rl1;

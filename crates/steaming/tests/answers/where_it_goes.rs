@@ -1,5 +1,6 @@
 //! Heat and draught: where they go.
 
+use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use formulas::fuel::Composition;
 use steaming::draught::{DraughtSplit, carried_spark, dew, gas_path, spark_into_tubes};
@@ -62,7 +63,7 @@ fn worked_shares_of_the_heat() {
 #[test]
 fn longer_tubes_move_heat_from_smoke_to_water() {
     let share = |length_m: f64| {
-        let balance = HeatBalance::of(&with(|i| i.tubes.length_m = length_m));
+        let balance = HeatBalance::of(&with(|i| bed(i).tubes.length_m = length_m));
         let [water, _, smoke, ..] = balance.shares();
         (water.share, smoke.share)
     };
@@ -79,14 +80,17 @@ fn worked_split_of_the_draught() {
     let near = |found: f64, wanted: f64, reach: f64| {
         assert!((found - wanted).abs() <= reach, "{found} for {wanted}");
     };
-    near(split.bed_pa, 161.0, 2.5);
-    near(split.grate_pa, 0.15 * split.bed_pa, 1e-9);
-    near(split.tubes_pa, 4.1, 0.15);
-    near(split.turns_pa, 1.5, 1e-12);
+    let spent = |place| split.spent_in(place).expect("a place");
+    near(spent("bed"), 161.0, 2.5);
+    near(spent("grate and ash"), 0.15 * spent("bed"), 1e-9);
+    near(spent("tubes"), 4.1, 0.15);
+    near(spent("turns, coil, arrester and entry"), 1.5, 1e-12);
     near(split.column_pa, 1.13, 0.03);
     near(split.raised_pa() - split.spent_pa(), 0.0, 1e-4);
     near(split.jets_pa, 190.0, 2.5);
-    let [bed, entry, exit, choke] = gas_path(&state);
+    let [bed, entry, exit, choke] = gas_path(&state)[..] else {
+        panic!("bed, both ends of the tubes and the choke");
+    };
     near(entry.gas_k, 1115.0, 3.0);
     // Its gas is that of a kinetic theory, and leaves the tubes 5 K colder than ours.
     near(exit.gas_k, 579.0, 6.0);
@@ -117,7 +121,10 @@ fn worked_sparks_that_the_gas_carries() {
 
 #[test]
 fn a_fiercer_blast_carries_greater_sparks() {
-    let size = |nozzle| spark_into_tubes(&settled(&plant(nozzle)), 700.0).expect("a size");
+    let size = |nozzle| {
+        let spark = spark_into_tubes(&settled(&plant(nozzle)), 700.0);
+        spark.expect("a size").expect("a bed")
+    };
     assert!(size(1.8) > size(2.2) && size(2.2) > size(2.6));
 }
 
@@ -126,7 +133,7 @@ fn a_fiercer_blast_carries_greater_sparks() {
 #[test]
 fn worked_dew_point() {
     let state = with(|i| {
-        i.fire.fuel = Composition {
+        bed(i).fire.fuel = Composition {
             carbon: 0.8497,
             hydrogen: 0.0426,
             oxygen: 0.0350,

@@ -5,7 +5,8 @@ use formulas::bed::Packing;
 use formulas::fuel::Composition;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, Quantity, RPM};
 use steaming::{
-    Bed, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Inputs, Site, Tubes,
+    Bed, BedFire, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Firing,
+    Inputs, Site, Tubes,
 };
 
 fn mm(x: f64) -> f64 {
@@ -56,40 +57,42 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             exhaust_dryness: 0.93,
             closing_pa: Some(1.15e5),
         }),
-        fire: Fire {
-            fuel: ANTHRACITE,
-            heating_value_j_kg: 32.97e6,
-            air_ratio: 1.5,
-            primary_share: 1.0,
-            burnt_share: 0.88,
-        },
-        bed: Bed {
-            grate_m2: std::f64::consts::FRAC_PI_4 * mm(45.0) * mm(45.0),
-            packing: Packing {
-                voidage: 0.42,
-                sphericity: 0.7,
-                lump_m: mm(6.0),
+        firing: Firing::Bed(BedFire {
+            fire: Fire {
+                fuel: ANTHRACITE,
+                heating_value_j_kg: 32.97e6,
+                air_ratio: 1.5,
+                primary_share: 1.0,
+                burnt_share: 0.88,
             },
-            depth_m: mm(30.0),
-            lump_kg_m3: 1500.0,
-            gas_k: 1150.0,
-            grate_factor: 1.15,
-            ash_factor: 1.0,
-            viscosity_factor: 1.0,
-        },
-        firebox: Firebox {
-            area_m2: 9.817e-3,
-            emissivity: 0.75,
-        },
-        tubes: Tubes {
-            bore_m: mm(9.5),
-            length_m: mm(150.0),
-            count: 12.0,
-            wall_emissivity: 0.8,
-            entrance_heads: 0.5,
-            exit_heads: 1.0,
-            beyond: Beyond::AS_PRINTED,
-        },
+            bed: Bed {
+                grate_m2: std::f64::consts::FRAC_PI_4 * mm(45.0) * mm(45.0),
+                packing: Packing {
+                    voidage: 0.42,
+                    sphericity: 0.7,
+                    lump_m: mm(6.0),
+                },
+                depth_m: mm(30.0),
+                lump_kg_m3: 1500.0,
+                gas_k: 1150.0,
+                grate_factor: 1.15,
+                ash_factor: 1.0,
+                viscosity_factor: 1.0,
+            },
+            firebox: Firebox {
+                area_m2: 9.817e-3,
+                emissivity: 0.75,
+            },
+            tubes: Tubes {
+                bore_m: mm(9.5),
+                length_m: mm(150.0),
+                count: 12.0,
+                wall_emissivity: 0.8,
+                entrance_heads: 0.5,
+                exit_heads: 1.0,
+                beyond: Beyond::AS_PRINTED,
+            },
+        }),
         chimney: Chimney {
             height_m: 0.20,
             choke_m: mm(12.0),

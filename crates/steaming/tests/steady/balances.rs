@@ -1,11 +1,13 @@
 //! Heat and mass close, whatever the plant; a plant that cannot be settled is refused.
 
+use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use proptest::prelude::*;
 use steaming::{Dryer, FireState, Inputs, dryer, fire, tubes};
 
 fn closes(state: &FireState) {
     let pass = &state.pass;
+    let heat = pass.firing.to_water();
     let gas = &state.burning.gas;
     let near = |a: f64, b: f64, what: &str| {
         assert!(
@@ -13,13 +15,13 @@ fn closes(state: &FireState) {
             "{what}: {a} and {b}"
         );
     };
-    let smoke = pass.gas_kg_s * gas.enthalpy(pass.tubes.outlet.gas_k);
+    let smoke = pass.gas_kg_s * gas.enthalpy(pass.firing.behind_k());
     near(
         pass.heat_w,
-        pass.firebox.radiant_w + pass.tubes.heat_w + smoke,
+        heat.wall_w + heat.tubes_w + smoke,
         "heat set free and where it goes",
     );
-    let burnt = 1.0 - state.inputs.fire.fuel.ash;
+    let burnt = 1.0 - state.inputs.firing.bed().expect("a bed").fire.fuel.ash;
     near(
         pass.gas_kg_s,
         pass.air_kg_s + burnt * pass.fuel_kg_s,
@@ -46,12 +48,13 @@ fn closes(state: &FireState) {
 
 fn positive(state: &FireState) {
     let pass = &state.pass;
+    let fired = pass.firing.bed().expect("a bed");
     for (what, value) in [
         ("fuel", pass.fuel_kg_s),
         ("gas", pass.gas_kg_s),
-        ("radiant heat", pass.firebox.radiant_w),
-        ("tube heat", pass.tubes.heat_w),
-        ("bed loss", pass.bed.loss_pa),
+        ("radiant heat", fired.firebox.radiant_w),
+        ("tube heat", fired.tubes.heat_w),
+        ("bed loss", fired.bed.loss_pa),
         ("vacuum", pass.loss_pa),
         ("evaporation", state.evaporation_kg_s),
         ("demand", state.demand_kg_s),
@@ -61,8 +64,8 @@ fn positive(state: &FireState) {
         assert!(value.is_finite() && value > 0.0, "{what} is {value}");
     }
     assert!(state.efficiency < 1.0);
-    assert!(pass.tubes.outlet.gas_k >= state.water.wall_k);
-    assert!(pass.firebox.gas_k > pass.tubes.outlet.gas_k);
+    assert!(pass.firing.behind_k() >= state.water.wall_k);
+    assert!(fired.firebox.gas_k > pass.firing.behind_k());
 }
 
 #[test]
@@ -80,12 +83,13 @@ fn half_and_twice_the_slices_of_the_tubes_agree() {
     let state = fire::settle(&plant(2.2), bar(4.0)).expect("a balance");
     let stream = tubes::Stream {
         gas_kg_s: state.pass.gas_kg_s,
-        inlet_k: state.pass.firebox.gas_k,
+        inlet_k: state.pass.firing.firebox().expect("a firebox").gas_k,
         wall_k: state.water.wall_k,
         pressure_pa: state.inputs.site.atmosphere_pa,
     };
+    let bank = state.inputs.firing.tubes().expect("tubes");
     let heat = |slices| {
-        tubes::march_in(&state.inputs.tubes, &stream, &state.burning.gas, slices)
+        tubes::march_in(bank, &stream, &state.burning.gas, slices)
             .expect("a march")
             .heat_w
     };
@@ -119,7 +123,7 @@ fn half_and_twice_the_slices_of_the_coil_agree() {
         steam_pa: state.water.boiler_pa,
         inlet_j_kg: state.water.steam_j_kg,
         gas_kg_s: state.pass.gas_kg_s,
-        gas_k: state.pass.tubes.outlet.gas_k,
+        gas_k: state.pass.firing.behind_k(),
         gas: &state.burning.gas,
     };
     let settled = |slices| dryer::settle_in(&coil, &meeting, slices).expect("a coil");
@@ -146,12 +150,13 @@ prop_compose! {
         closing in any::<bool>(),
     ) -> Inputs {
         let mut inputs = plant(nozzle);
-        inputs.bed.packing.lump_m = lump;
-        inputs.bed.packing.voidage = voidage;
-        inputs.bed.depth_m = depth;
-        inputs.tubes.count = tubes;
-        inputs.tubes.bore_m = bore;
-        inputs.tubes.length_m = length;
+        let fired = bed(&mut inputs);
+        fired.bed.packing.lump_m = lump;
+        fired.bed.packing.voidage = voidage;
+        fired.bed.depth_m = depth;
+        fired.tubes.count = tubes;
+        fired.tubes.bore_m = bore;
+        fired.tubes.length_m = length;
         inputs.chimney.choke_m = choke;
         inputs.chimney.top_m = choke;
         inputs.blast.iter_mut().for_each(|b| b.mixing = mixing);

@@ -1,5 +1,6 @@
 //! The cards, worked again beside a settled state, agree with it.
 
+use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use reckoning::working::Basis;
 use reckoning::{Given, Working};
@@ -75,12 +76,12 @@ fn the_cards_agree_with_the_state_in_every_kind_of_plant() {
         });
     });
     with("laws with a factor", |i| {
-        i.tubes.beyond = Beyond {
+        bed(i).tubes.beyond = Beyond {
             radiation: 0.0,
             conductivity: 1.05,
             viscosity: 0.95,
         };
-        i.bed.viscosity_factor = 0.95;
+        bed(i).bed.viscosity_factor = 0.95;
     });
     for (name, inputs) in plants {
         let working = filed(&inputs);

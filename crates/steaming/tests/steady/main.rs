@@ -1,5 +1,7 @@
 //! The steady loop, its sweep and its band.
 
+#[path = "../rl1/changed.rs"]
+mod changed;
 #[path = "../../../formulas/tests/kinetic_theory/mod.rs"]
 mod kinetic_theory;
 #[path = "../rl1/mod.rs"]

@@ -35,9 +35,17 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::vessel::tie::CARDS,
     crate::vessel::foundation::CARDS,
     crate::vessel::bush_joint::CARDS,
+    crate::vessel::annulus::CARDS,
+    crate::vessel::dish::CARDS,
+    crate::vessel::flat_end::CARDS,
+    crate::vessel::girder::CARDS,
+    crate::vessel::heated::CARDS,
+    crate::vessel::overlap::CARDS,
+    crate::thread::shear::CARDS,
     crate::relief::valve::CARDS,
     crate::relief::demand::CARDS,
     crate::trade::CARDS,
+    crate::relief::spring::CARDS,
 ];
 
 /// Every card in the order of the families.

@@ -23,6 +23,8 @@ pub(super) static SOURCES: &[&Source] = &[
     &ISO_4126_7,
     &MODEL_BOILER_CODE,
     &VALVE_SIZES,
+    &EN_13906_1,
+    &ASME_II_D,
 ];
 
 /// Unfired pressure vessels, design.
@@ -232,4 +234,26 @@ pub static MODEL_BOILER_CODE: Source = Source {
     publisher: "",
     identifier: "13 NCAC 13 .0423",
     seen: Seen::Read,
+};
+
+/// Cylindrical helical springs, compression.
+pub static EN_13906_1: Source = Source {
+    key: "en-13906-1-2013",
+    title: "Cylindrical helical springs made from round wire and bar, Part 1: Compression springs",
+    edition: "",
+    year: 2013,
+    publisher: "CEN",
+    identifier: "EN 13906-1",
+    seen: Seen::FromMemory,
+};
+
+/// Allowable stresses of metals under pressure.
+pub static ASME_II_D: Source = Source {
+    key: "asme-ii-d",
+    title: "Boiler and Pressure Vessel Code, Section II, Part D: Properties",
+    edition: "",
+    year: 0,
+    publisher: "ASME",
+    identifier: "BPVC.II.D",
+    seen: Seen::FromMemory,
 };

@@ -36,6 +36,10 @@ pub static FILES: &[(&str, &str)] = &[
         include_str!("../../tables/cutting-speeds-turning.toml"),
     ),
     ("metals", include_str!("../../tables/metals.toml")),
+    (
+        "stainless-stress-316",
+        include_str!("../../tables/stainless-stress-316.toml"),
+    ),
     ("threads-ba", include_str!("../../tables/threads-ba.toml")),
     ("threads-bsf", include_str!("../../tables/threads-bsf.toml")),
     ("threads-bsw", include_str!("../../tables/threads-bsw.toml")),

@@ -7,6 +7,7 @@ mod form;
 mod metric;
 mod name;
 mod series;
+pub mod shear;
 mod strength;
 mod tap;
 mod whitworth;

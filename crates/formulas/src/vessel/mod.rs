@@ -4,15 +4,21 @@
 //! Thicknesses are the least left after tolerance, forming and corrosion; pressures are gauge.
 
 pub mod allow;
+pub mod annulus;
 pub mod bush_joint;
+pub mod dish;
+pub mod flat_end;
 pub mod floor;
 pub mod foundation;
 pub mod furnace;
+pub mod girder;
+pub mod heated;
 pub mod lap;
 pub mod ligament;
 pub mod lower_bound;
 pub mod opening;
 pub mod oval;
+pub mod overlap;
 pub mod plate_disc;
 pub mod plate_stayed;
 pub mod pressure_area;

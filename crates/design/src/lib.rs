@@ -3,6 +3,7 @@
 
 mod answer;
 pub mod bench;
+mod beside;
 mod check;
 pub mod fire;
 mod geometry;
@@ -18,6 +19,7 @@ mod uncovered;
 
 pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
+pub use beside::{Beside, beside};
 pub use check::{Checked, PartTold, check, check_by};
 pub use hold_points::{HoldPoint, hold_points};
 pub use question::{Answer, Question};

@@ -43,7 +43,7 @@ pub static SURFACE_EVAPORATION: Card = Card {
     eval: |v| Ok(surface_evaporation(v[0], v[1])),
 };
 
-/// Steam in kg/s of an engine that sweeps `v` m³ a turn at `n` turns a second with steam of
+/// Steam in kg/s of an engine that sweeps `v` m³ a stroke with `n` working strokes a second with steam of
 /// density `rho` in kg/m³, `k` times over.
 #[must_use]
 pub fn swept_steam(k: f64, v: f64, n: f64, rho: f64) -> f64 {
@@ -57,8 +57,8 @@ pub static SWEPT_STEAM: Card = Card {
     gives: symbol("m", &KG_PER_S, "steam, by the rule of the swept volume"),
     takes: &[
         symbol("k", &ONE, "allowance of the rule"),
-        symbol("V", &M3, "volume swept in a turn, all ends"),
-        symbol("n", &PER_S, "turns"),
+        symbol("V", &M3, "volume swept in a stroke of one end"),
+        symbol("n", &PER_S, "working strokes of all ends"),
         symbol("rho", &KG_PER_M3, "density of dry steam in the boiler"),
     ],
     limits: &[],

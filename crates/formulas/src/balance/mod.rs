@@ -3,10 +3,15 @@
 //!
 //! Nothing here is published; each follows from conservation or from what a word means.
 
+mod account;
 mod fire;
 mod jets;
 mod steam;
 
+pub use account::{
+    BED_MASS, FUEL_HEAT, HEAT_SHARE, REST_OF_LOSS, SPEED_OF_FLUX, TIME_TO_USE, UNBURNT_HEAT,
+    bed_mass, fuel_heat, heat_share, rest_of_loss, speed_of_flux, time_to_use, unburnt_heat,
+};
 pub use fire::{
     AIR_FOR_FUEL, BED_AND_GRATE_LOSS, DRAUGHT_LOST, FLOW_FOR_FUEL, FLUX_ON_AREA, HEAT_CARRIED,
     HEAT_SET_FREE, LIFT_SHARE, TUBE_LOSS, air_for_fuel, bed_and_grate_loss, draught_lost,
@@ -38,6 +43,13 @@ const fn derived(place: &'static str) -> Cite {
 
 /// The cards of this family.
 pub static CARDS: &[&Card] = &[
+    &FUEL_HEAT,
+    &UNBURNT_HEAT,
+    &HEAT_SHARE,
+    &BED_MASS,
+    &TIME_TO_USE,
+    &SPEED_OF_FLUX,
+    &REST_OF_LOSS,
     &AIR_FOR_FUEL,
     &FLOW_FOR_FUEL,
     &FLUX_ON_AREA,

@@ -29,6 +29,21 @@ pub fn settle(inputs: &Inputs, gauge_pa: f64) -> Result<FireState, NotSettled> {
     settle_on(inputs, &REFERENCE_LAWS, gauge_pa)
 }
 
+/// The state at a stated value of the firing's unknown, which for a bed is the fuel in kg/s,
+/// whatever the chimney makes of it: for a trial in which the rate of burning was weighed and
+/// the draught was not told. What draught and losses leave is in `pass.left_pa`.
+///
+/// # Errors
+/// [`NotSettled`] where that much cannot burn, or no steam is made.
+pub fn settle_at(inputs: &Inputs, gauge_pa: f64, unknown: f64) -> Result<FireState, NotSettled> {
+    let water = water(inputs, gauge_pa)?;
+    let around = around(inputs, &water);
+    let side = Side::new(&inputs.firing, &around, &REFERENCE_LAWS)?;
+    let round = Round::new(inputs, water, side)?;
+    let drawn = Draw::new(&round)?.at(unknown)?;
+    round.result(drawn)
+}
+
 /// As [`settle`], with other laws of viscosity and conductivity of the pure gases: so that a sum
 /// done elsewhere on other data can be repeated.
 ///
@@ -39,15 +54,19 @@ pub fn settle_on(
     laws: &[PureLaw; 4],
     gauge_pa: f64,
 ) -> Result<FireState, NotSettled> {
-    let atmosphere_pa = inputs.site.atmosphere_pa;
     let water = water(inputs, gauge_pa)?;
-    let around = Around {
-        atmosphere_pa,
+    let around = around(inputs, &water);
+    Round::new(inputs, water, Side::new(&inputs.firing, &around, laws)?)?.settled()
+}
+
+/// Air and metal round the fire.
+fn around(inputs: &Inputs, water: &WaterState) -> Around {
+    Around {
+        atmosphere_pa: inputs.site.atmosphere_pa,
         air_j_kg: inputs.site.air_j_kg,
         wall_k: water.wall_k,
         extra_loss_pa: inputs.extra_loss_pa,
-    };
-    Round::new(inputs, water, Side::new(&inputs.firing, &around, laws)?)?.settled()
+    }
 }
 
 /// Water and steam at a gauge pressure.

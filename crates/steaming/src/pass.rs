@@ -49,15 +49,25 @@ impl<'a> Draw<'a> {
             let drawn = pass.left_pa + pass.loss_pa;
             Ok(pass.left_pa / (drawn.abs() + pass.loss_pa))
         })?;
-        let unknown = solved.x.exp();
-        let drawn = self.pass(unknown)?;
+        let (drawn, found) = self.at(solved.x.exp())?;
         let balance = Solved {
-            x: unknown,
-            residual: drawn.pass.left_pa,
             bracket: (low, high),
             rounds: solved.rounds,
+            ..found
         };
         Ok((drawn, balance))
+    }
+
+    /// The gas side at a stated value of the unknown, with what draught and losses leave.
+    pub(crate) fn at(&self, unknown: f64) -> Result<(Drawn, Solved), NotSettled> {
+        let drawn = self.pass(unknown)?;
+        let found = Solved {
+            x: unknown,
+            residual: drawn.pass.left_pa,
+            bracket: (unknown, unknown),
+            rounds: 0,
+        };
+        Ok((drawn, found))
     }
 
     fn pass(&self, unknown: f64) -> Result<Drawn, NotSettled> {

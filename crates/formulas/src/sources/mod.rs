@@ -9,6 +9,7 @@ mod making;
 mod steam;
 mod strength;
 pub mod thermal;
+mod trial;
 
 pub use draught::*;
 pub use making::*;
@@ -17,6 +18,7 @@ pub use reckoning::source::{COMMON_PRACTICE, DERIVED, Source};
 pub use steam::*;
 pub use strength::*;
 pub use thermal::*;
+pub use trial::*;
 
 /// The lists of all fields.
 pub static FIELDS: &[&[&Source]] = &[
@@ -26,6 +28,7 @@ pub static FIELDS: &[&[&Source]] = &[
     steam::SOURCES,
     strength::SOURCES,
     thermal::SOURCES,
+    trial::SOURCES,
 ];
 
 /// What every field may cite.

@@ -9,6 +9,7 @@ mod formula_index;
 mod outside;
 mod pictures;
 mod rule_index;
+mod trials;
 
 use reckoning::source::DERIVED;
 use reckoning::{Cite, Seen, Source};
@@ -37,6 +38,7 @@ fn pages() -> Result<Vec<(&'static str, String)>, String> {
         ("rules.md", rule_index::page()),
         ("assumptions.md", assumption_index::page()),
         ("checks.md", checks::page()?),
+        ("trials.md", trials::page()?),
     ];
     pages.extend(pictures::pictures()?);
     Ok(pages)

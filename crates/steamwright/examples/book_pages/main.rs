@@ -10,6 +10,7 @@ mod outside;
 mod pictures;
 mod rule_index;
 mod trials;
+mod trials_page;
 
 use reckoning::source::DERIVED;
 use reckoning::{Cite, Seen, Source};
@@ -38,7 +39,7 @@ fn pages() -> Result<Vec<(&'static str, String)>, String> {
         ("rules.md", rule_index::page()),
         ("assumptions.md", assumption_index::page()),
         ("checks.md", checks::page()?),
-        ("trials.md", trials::page()?),
+        ("trials.md", trials_page::page()?),
     ];
     pages.extend(pictures::pictures()?);
     Ok(pages)

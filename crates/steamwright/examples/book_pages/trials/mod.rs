@@ -1,14 +1,9 @@
 //! Published trials of boilers: what they asked, what was measured, what the loop gives.
 
-mod page;
-mod read;
+pub(crate) mod read;
 mod run;
 
-pub(crate) use page::page;
-#[allow(
-    unused_imports,
-    reason = "the tests read the outcomes, the page does not"
-)]
+pub(crate) use read::files;
 pub(crate) use run::outcomes;
 
 /// One number of a trial beside what the loop gives.

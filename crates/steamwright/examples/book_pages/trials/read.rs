@@ -7,14 +7,14 @@ use toml_edit::{Document, Table, TableLike};
 
 /// A table of a trial with its name, for the messages.
 #[derive(Clone, Copy)]
-pub(super) struct Sheet<'a> {
-    pub(super) file: &'a str,
-    pub(super) table: &'a dyn TableLike,
+pub(crate) struct Sheet<'a> {
+    pub(crate) file: &'a str,
+    pub(crate) table: &'a dyn TableLike,
 }
 
 impl<'a> Sheet<'a> {
     /// A table within this one.
-    pub(super) fn under(self, key: &str) -> Result<Sheet<'a>, String> {
+    pub(crate) fn under(self, key: &str) -> Result<Sheet<'a>, String> {
         let table = self.table.get(key).and_then(|i| i.as_table_like());
         table.map_or_else(
             || Err(format!("{}: no table {key}", self.file)),
@@ -28,24 +28,24 @@ impl<'a> Sheet<'a> {
     }
 
     /// Words of a key.
-    pub(super) fn words(self, key: &str) -> Result<&'a str, String> {
+    pub(crate) fn words(self, key: &str) -> Result<&'a str, String> {
         self.maybe_words(key)
             .ok_or_else(|| format!("{}: no words {key}", self.file))
     }
 
     /// Words of a key that may be left out.
-    pub(super) fn maybe_words(self, key: &str) -> Option<&'a str> {
+    pub(crate) fn maybe_words(self, key: &str) -> Option<&'a str> {
         self.table.get(key).and_then(|item| item.as_str())
     }
 
     /// A quantity in SI, or a plain number for a ratio.
-    pub(super) fn number<Q: Quantity>(self, key: &str) -> Result<f64, String> {
+    pub(crate) fn number<Q: Quantity>(self, key: &str) -> Result<f64, String> {
         self.maybe::<Q>(key)?
             .ok_or_else(|| format!("{}: no value {key}", self.file))
     }
 
     /// A quantity that may be left out.
-    pub(super) fn maybe<Q: Quantity>(self, key: &str) -> Result<Option<f64>, String> {
+    pub(crate) fn maybe<Q: Quantity>(self, key: &str) -> Result<Option<f64>, String> {
         let Some(item) = self.table.get(key) else {
             return Ok(None);
         };
@@ -66,7 +66,7 @@ impl<'a> Sheet<'a> {
     }
 
     /// A composition as fired.
-    pub(super) fn composition(self) -> Result<Composition, String> {
+    pub(crate) fn composition(self) -> Result<Composition, String> {
         let parts = self.under("composition")?;
         let share = |key| parts.number::<Ratio>(key);
         Ok(Composition {
@@ -81,7 +81,7 @@ impl<'a> Sheet<'a> {
     }
 
     /// The rows of a trial.
-    pub(super) fn rows(self) -> Result<Vec<Sheet<'a>>, String> {
+    pub(crate) fn rows(self) -> Result<Vec<Sheet<'a>>, String> {
         let rows = self.table.get("row").and_then(|i| i.as_array_of_tables());
         let rows = rows.ok_or_else(|| format!("{}: no [[row]]", self.file))?;
         Ok(rows
@@ -95,14 +95,14 @@ impl<'a> Sheet<'a> {
 }
 
 /// A file with its text read.
-pub(super) struct File {
-    pub(super) name: String,
+pub(crate) struct File {
+    pub(crate) name: String,
     document: Document<String>,
 }
 
 impl File {
     /// The whole of it.
-    pub(super) fn sheet(&self) -> Sheet<'_> {
+    pub(crate) fn sheet(&self) -> Sheet<'_> {
         Sheet {
             file: &self.name,
             table: self.document.as_table(),
@@ -111,7 +111,7 @@ impl File {
 }
 
 /// The assumptions, then the trials by their names.
-pub(super) fn files() -> Result<(File, Vec<File>), String> {
+pub(crate) fn files() -> Result<(File, Vec<File>), String> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../steaming/trials");
     let mut paths: Vec<PathBuf> = std::fs::read_dir(&folder)
         .map_err(|e| format!("{}: {e}", folder.display()))?

@@ -3,9 +3,8 @@
 use crate::{head, row};
 use reckoning::quantity::show::figures;
 
-use super::Outcome;
-use super::read::{Sheet, files};
-use super::run::outcomes;
+use crate::trials::read::Sheet;
+use crate::trials::{Outcome, files, outcomes};
 
 const INTRODUCTION: &str = "\
 # Trials

@@ -20,7 +20,7 @@ pub use jet_pump::{
     jet_pump, joint_mixing, mixed_density, mixed_speed, mixed_temperature, net_blast,
 };
 pub use nozzle::{BLAST_BACK_PRESSURE, BLAST_SPEED, blast_back_pressure, blast_speed};
-pub use openings::{BUOYANCY, ORIFICE_FLOW, buoyancy, orifice_flow};
+pub use openings::{BUOYANCY, OPENING_LOSS, ORIFICE_FLOW, buoyancy, opening_loss, orifice_flow};
 
 use reckoning::Card;
 
@@ -28,6 +28,7 @@ use reckoning::Card;
 pub static CARDS: &[&Card] = &[
     &BUOYANCY,
     &ORIFICE_FLOW,
+    &OPENING_LOSS,
     &BLAST_SPEED,
     &BLAST_BACK_PRESSURE,
     &GAS_INLET_SPEED,

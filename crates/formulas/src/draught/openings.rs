@@ -61,3 +61,32 @@ pub static ORIFICE_FLOW: Card = Card {
     },
     eval: |v| Ok(orifice_flow(v[0], v[1], v[2], v[3])),
 };
+
+/// Pressure that the flow `m` through a hole of area `a` takes.
+#[must_use]
+pub fn opening_loss(m: f64, rho: f64, c_d: f64, a: f64) -> f64 {
+    m * m / (2.0 * rho * (c_d * a).powi(2))
+}
+
+/// Card of [`opening_loss`], the law of [`ORIFICE_FLOW`] turned round.
+pub static OPENING_LOSS: Card = Card {
+    id: "draught.opening-loss",
+    law: Law::Closed("dp = m^2 / (2 * rho * (C_d * A)^2)"),
+    gives: symbol("dp", &PA, "pressure that the opening takes"),
+    takes: &[
+        symbol("m", &KG_PER_S, "flow through the opening"),
+        symbol("rho", &KG_PER_M3, "density before the opening"),
+        symbol("C_d", &ONE, "discharge coefficient"),
+        symbol("A", &M2, "area of the opening"),
+    ],
+    limits: &[
+        Limit::within("C_d", 0.5, 1.0),
+        Limit::within("dp", 0.0, 5e3),
+    ],
+    spread: Spread::Percent(10.0),
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "discharge of a hole at small pressure difference",
+    },
+    eval: |v| Ok(opening_loss(v[0], v[1], v[2], v[3])),
+};

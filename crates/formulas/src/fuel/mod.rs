@@ -1,4 +1,4 @@
-//! Solid fuels: heating value, air to burn them, and what leaves the fire.
+//! Fuels: heating value, air to burn them, and what leaves the fire.
 //!
 //! Mass fractions are of the fuel as fired, ash and water included. Air is dry; its argon is
 //! counted as nitrogen, and sulphur dioxide as carbon dioxide. Left out: unburnt gas and
@@ -7,6 +7,7 @@
 mod as_fired;
 mod burning;
 mod heating_value;
+mod molecule;
 mod solid;
 
 pub use as_fired::{SHARE_AS_FIRED, share_as_fired};
@@ -17,6 +18,7 @@ pub use burning::{
 pub use heating_value::{
     HIGHER_HEATING_VALUE, LOWER_HEATING_VALUE, higher_heating_value, lower_heating_value,
 };
+pub use molecule::{ELEMENT_SHARE, MOLECULE_MASS, Molecule, element_share, molecule_mass};
 pub use solid::{SolidFuel, solid_fuel};
 
 use reckoning::Card;
@@ -31,6 +33,8 @@ pub static CARDS: &[&Card] = &[
     &CARBON_DIOXIDE_SHARE,
     &WATER_VAPOUR_SHARE,
     &OXYGEN_SHARE,
+    &MOLECULE_MASS,
+    &ELEMENT_SHARE,
 ];
 
 /// Composition of a solid fuel as fired, mass fractions.

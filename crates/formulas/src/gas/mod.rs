@@ -22,6 +22,7 @@ pub use pure::{
     oxygen_viscosity,
 };
 pub use thermo::REFERENCE_TEMPERATURE_K;
+pub(crate) use thermo::UNIVERSAL_GAS_CONSTANT;
 pub use transport::{PureLaw, REFERENCE_LAWS, Transport};
 
 use reckoning::Card;

@@ -4,7 +4,7 @@
 //! constant b1, in two ranges that meet at 1000 K. The entropy constant is left out.
 
 /// Universal gas constant, J/(kmol K) (CODATA 2018, exact).
-pub(super) const UNIVERSAL_GAS_CONSTANT: f64 = 8_314.462_618_153_24;
+pub(crate) const UNIVERSAL_GAS_CONSTANT: f64 = 8_314.462_618_153_24;
 
 /// The temperature at which enthalpies of gas are counted as nought.
 pub const REFERENCE_TEMPERATURE_K: f64 = 298.15;

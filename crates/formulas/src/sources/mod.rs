@@ -5,6 +5,7 @@
 //! finds a source that is in no list.
 
 mod draught;
+pub mod gas_fire;
 mod making;
 mod steam;
 mod strength;
@@ -12,6 +13,7 @@ pub mod thermal;
 mod trial;
 
 pub use draught::*;
+pub use gas_fire::*;
 pub use making::*;
 pub use reckoning::quantity::drill::{BIRMINGHAM_GAUGE, BS_3737_1964, NUMBER_AND_LETTER_DRILLS};
 pub use reckoning::source::{COMMON_PRACTICE, DERIVED, Source};
@@ -24,6 +26,7 @@ pub use trial::*;
 pub static FIELDS: &[&[&Source]] = &[
     COMMON,
     draught::SOURCES,
+    gas_fire::SOURCES,
     making::SOURCES,
     steam::SOURCES,
     strength::SOURCES,

@@ -17,7 +17,32 @@ pub static FILES: &[(&str, &str)] = &[
         "copper-stress-trade-r220",
         include_str!("../../tables/copper-stress-trade-r220.toml"),
     ),
+    (
+        "fuel-ethanol",
+        include_str!("../../tables/fuel-ethanol.toml"),
+    ),
+    ("fuel-gases", include_str!("../../tables/fuel-gases.toml")),
+    (
+        "fuel-isobutane",
+        include_str!("../../tables/fuel-isobutane.toml"),
+    ),
     ("fuel-lumps", include_str!("../../tables/fuel-lumps.toml")),
+    (
+        "fuel-methanol",
+        include_str!("../../tables/fuel-methanol.toml"),
+    ),
+    (
+        "fuel-n-butane",
+        include_str!("../../tables/fuel-n-butane.toml"),
+    ),
+    (
+        "fuel-propane",
+        include_str!("../../tables/fuel-propane.toml"),
+    ),
+    (
+        "fuel-spirits",
+        include_str!("../../tables/fuel-spirits.toml"),
+    ),
     (
         "fuel-steam-coal",
         include_str!("../../tables/fuel-steam-coal.toml"),
@@ -25,6 +50,10 @@ pub static FILES: &[(&str, &str)] = &[
     (
         "fuel-typical",
         include_str!("../../tables/fuel-typical.toml"),
+    ),
+    (
+        "fuel-vapour-pressure",
+        include_str!("../../tables/fuel-vapour-pressure.toml"),
     ),
     ("fuel-wood", include_str!("../../tables/fuel-wood.toml")),
     (

@@ -233,34 +233,67 @@ impl Table {
         to: &str,
     ) -> Result<Found<B>, NoValue> {
         let (x, y) = (self.numbers::<A>(from), self.numbers::<B>(to));
-        let order = self.columns[x].order;
-        assert!(
-            matches!(order, Order::Rising | Order::Falling),
-            "column {from} of {} is {}, and cannot be read along",
-            self.file,
-            order.words()
-        );
-        let (si, last) = (at.si(), self.len() - 1);
-        if let Some(row) = (0..=last).find(|r| self.si(*r, x).total_cmp(&si).is_eq()) {
-            return Ok(Found {
-                value: B::from_si(self.si(row, y)),
-                row: self.shown(x, self.si(row, x)),
-            });
-        }
-        let between = |r: &usize| (self.si(*r, x) < si) != (self.si(r + 1, x) < si);
-        let Some(row) = (0..last).find(between).filter(|_| si.is_finite()) else {
-            return Err(self.outside(x, si));
+        let si = at.si();
+        let (row, share) = match self.place_along(x, si) {
+            Some((row, None)) => {
+                return Ok(Found {
+                    value: B::from_si(self.si(row, y)),
+                    row: self.shown(x, self.si(row, x)),
+                });
+            }
+            Some((row, Some(share))) => (row, share),
+            None => return Err(self.outside(x, si)),
         };
         if self.interpolation == Interpolation::RowsOnly {
             let (table, value) = (self.name.clone(), self.shown(x, si));
             return Err(NoValue::BetweenRows { table, value });
         }
-        let (x0, x1) = (self.si(row, x), self.si(row + 1, x));
-        let (y0, y1) = (self.si(row, y), self.si(row + 1, y));
+        let (low, high) = (self.si(row, x), self.si(row + 1, x));
         Ok(Found {
-            value: B::from_si(y0 + (y1 - y0) * (si - x0) / (x1 - x0)),
-            row: format!("between {} and {}", self.shown(x, x0), self.shown(x, x1)),
+            value: B::from_si(self.between(row, share, y)),
+            row: format!("between {} and {}", self.shown(x, low), self.shown(x, high)),
         })
+    }
+
+    /// As [`Table::at`], the bare value for a loop: nothing is allocated.
+    ///
+    /// # Panics
+    /// As [`Table::at`].
+    #[must_use]
+    pub fn value_at<A: Quantity, B: Quantity>(&self, from: &str, at: A, to: &str) -> Option<B> {
+        let (x, y) = (self.numbers::<A>(from), self.numbers::<B>(to));
+        let si = match self.place_along(x, at.si())? {
+            (row, None) => self.si(row, y),
+            (_, Some(_)) if self.interpolation == Interpolation::RowsOnly => return None,
+            (row, Some(share)) => self.between(row, share, y),
+        };
+        Some(B::from_si(si))
+    }
+
+    /// The row at this value of an ordered column, with the share of the way to the next row
+    /// where it lies between the two; none outside the rows.
+    fn place_along(&self, x: usize, si: f64) -> Option<(usize, Option<f64>)> {
+        let column = &self.columns[x];
+        assert!(
+            matches!(column.order, Order::Rising | Order::Falling),
+            "column {} of {} is {}, and cannot be read along",
+            column.name,
+            self.file,
+            column.order.words()
+        );
+        let last = self.len() - 1;
+        if let Some(row) = (0..=last).find(|r| self.si(*r, x).total_cmp(&si).is_eq()) {
+            return Some((row, None));
+        }
+        let between = |r: &usize| (self.si(*r, x) < si) != (self.si(r + 1, x) < si);
+        let row = (0..last).find(between).filter(|_| si.is_finite())?;
+        let (low, high) = (self.si(row, x), self.si(row + 1, x));
+        Some((row, Some((si - low) / (high - low))))
+    }
+
+    fn between(&self, row: usize, share: f64, y: usize) -> f64 {
+        let (low, high) = (self.si(row, y), self.si(row + 1, y));
+        low + (high - low) * share
     }
 
     fn outside(&self, place: usize, si: f64) -> NoValue {

@@ -168,10 +168,10 @@ mod tests {
         let (x, y, h) = (0.31, -0.44, 1e-6);
         let d = slopes(x, y);
         let by = |a: [f64; 8], b: [f64; 8], i: usize| (a[i] - b[i]) / (2.0 * h);
-        for i in 0..8 {
+        for (i, slope) in d.into_iter().enumerate() {
             let along_x = by(shape(x + h, y), shape(x - h, y), i);
             let along_y = by(shape(x, y + h), shape(x, y - h), i);
-            assert!((along_x - d[i][0]).abs() < 1e-8 && (along_y - d[i][1]).abs() < 1e-8);
+            assert!((along_x - slope[0]).abs() < 1e-8 && (along_y - slope[1]).abs() < 1e-8);
         }
     }
 

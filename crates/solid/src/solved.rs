@@ -121,7 +121,7 @@ impl Solved {
         to: [f64; 2],
     ) -> Option<Across> {
         let nodes = body.mesh.on_line(from, to);
-        if nodes.len() < 3 || nodes.len() % 2 == 0 {
+        if nodes.len() < 3 || nodes.len().is_multiple_of(2) {
             return None;
         }
         let long = (to[0] - from[0]).hypot(to[1] - from[1]);

@@ -1,6 +1,7 @@
 //! One answer from one plan: runs the analyses, hands the service from the one to the other, and
 //! says one sentence a question. The only place where areas meet; it opens no file.
 
+mod account;
 mod answer;
 pub mod bench;
 mod beside;
@@ -17,6 +18,7 @@ mod sentence;
 mod steam_answer;
 mod uncovered;
 
+pub use account::{Account, NoAccount, Told, account};
 pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
 pub use beside::{Beside, beside};

@@ -3,6 +3,7 @@
 //! The pressure is taken as held: the engine draws its demand, whatever the fire makes. Left out:
 //! the ash that builds up, and the warming of a fresh charge.
 
+use formulas::balance::time_to_use;
 use formulas::steam::Saturated;
 
 use crate::fault::NotSettled;
@@ -51,7 +52,8 @@ pub struct Consumption {
 /// Fuel on the grate at the depth of the bed, kg.
 #[must_use]
 pub fn bed_mass(bed: &Bed) -> f64 {
-    (1.0 - bed.packing.voidage) * bed.lump_kg_m3 * bed.depth_m * bed.grate_m2
+    let packing = &bed.packing;
+    formulas::balance::bed_mass(packing.voidage, bed.lump_kg_m3, bed.depth_m, bed.grate_m2)
 }
 
 /// Mass of water at its boiling point between two levels, kg.
@@ -74,10 +76,10 @@ pub fn consumption(state: &FireState, water: &WaterAsked<'_>) -> Result<Consumpt
     Ok(Consumption {
         fuel_kg_s: state.pass.fuel_kg_s,
         bed_kg,
-        bed_life_s: bed_kg.map(|kg| kg / state.pass.fuel_kg_s),
+        bed_life_s: bed_kg.map(|kg| time_to_use(kg, state.pass.fuel_kg_s)),
         demand_kg_s,
         water_kg,
-        without_feed_s: (demand_kg_s > 0.0).then(|| water_kg / demand_kg_s),
+        without_feed_s: (demand_kg_s > 0.0).then(|| time_to_use(water_kg, demand_kg_s)),
     })
 }
 

@@ -4,7 +4,7 @@
 //! the enthalpies of the gases are reckoned. What is not burnt is one number: coal through the
 //! grate, sparks, and gas that leaves unburnt are not told apart.
 
-use formulas::balance::heat_carried;
+use formulas::balance::{fuel_heat, heat_carried, heat_share, unburnt_heat};
 
 use crate::state::FireState;
 
@@ -43,14 +43,17 @@ impl HeatBalance {
     #[must_use]
     pub fn of(state: &FireState) -> Self {
         let (pass, burning) = (&state.pass, &state.burning);
-        let fuel_w = pass.fuel_kg_s * burning.heating_value_j_kg;
+        let fuel_w = fuel_heat(pass.fuel_kg_s, burning.heating_value_j_kg);
         let behind_k = pass.dryer.map_or(pass.firing.behind_k(), |d| d.gas_k);
-        let rise = state.water.steam_j_kg - state.water.feed_j_kg;
         Self {
             fuel_w,
-            air_w: pass.air_kg_s * state.inputs.site.air_j_kg,
-            unburnt_w: (1.0 - burning.burnt_share) * fuel_w,
-            steam_w: state.evaporation_kg_s * rise,
+            air_w: heat_carried(pass.air_kg_s, state.inputs.site.air_j_kg, 0.0),
+            unburnt_w: unburnt_heat(burning.burnt_share, fuel_w),
+            steam_w: heat_carried(
+                state.evaporation_kg_s,
+                state.water.steam_j_kg,
+                state.water.feed_j_kg,
+            ),
             shell_w: state.inputs.boiler.shell_loss_w,
             coil_w: pass.dryer.map_or(0.0, |d| d.heat_w),
             smoke_w: heat_carried(pass.gas_kg_s, burning.gas.enthalpy(behind_k), 0.0),
@@ -76,7 +79,7 @@ impl HeatBalance {
         .map(|(what, heat_w)| HeatShare {
             what,
             heat_w,
-            share: heat_w / self.brought_w(),
+            share: heat_share(heat_w, self.fuel_w, self.air_w),
         })
     }
 

@@ -36,7 +36,7 @@ pub use band::{
 };
 pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_steps};
 pub use demand::{Above, Held, Holding, greatest_speed};
-pub use explain::{Explained, Origins, explain};
+pub use explain::{Explained, Origins, explain, explain_draught, explain_heat, explain_use};
 pub use fault::NotSettled;
 pub use firing::{
     Bed, BedFire, BedFireState, BedState, Burning, Fire, Firebox, Firing, FiringState, ToWater,

@@ -24,6 +24,8 @@ struct Arguments {
 enum Command {
     /// Check a plan: one sentence a question, worst first, then what was found
     Check(command::check::Arguments),
+    /// Tell what the fire does at one pressure: heat, gas, draught, metal, how long it lasts
+    Fire(command::fire::Arguments),
     /// List the published formulas, explain one, or work it
     Reckon(command::reckon::Arguments),
     /// Write the route cards of the turned fittings of a plan
@@ -37,6 +39,7 @@ fn main() -> ExitCode {
     let answer = match &command {
         None => command::check::example(),
         Some(Command::Check(arguments)) => command::check::run(arguments),
+        Some(Command::Fire(arguments)) => command::fire::run(arguments),
         Some(Command::Reckon(arguments)) => command::reckon::run(arguments),
         Some(Command::Card(arguments)) => command::card::run(arguments),
         Some(Command::Draw(arguments)) => command::draw::run(arguments),

@@ -9,7 +9,7 @@ mod supply;
 mod taken;
 
 pub use greatest::greatest_evaporation;
-pub use supply::{cures, water};
+pub use supply::{cures, feed_means, water, water_asked};
 pub use taken::{Taken, TakenNumber};
 
 use plan::Plan;

@@ -7,47 +7,61 @@ use plant::Plant;
 use reckoning::quantity::{MM, Quantity};
 use std::f64::consts::FRAC_PI_4;
 use steaming::consumption::{FeedMeans, WaterAsked};
-use steaming::{Candidates, Cure, Inputs, Judging, Stack, metric_steps};
+use steaming::{Candidates, Cure, FireState, Inputs, Judging, Stack, metric_steps};
 
 /// What the rules of water and feed find; nothing where the plan does not give the water above
 /// the lowest level.
 #[must_use]
 pub fn water(plan: &Plan, plant: &Plant, judging: &Judging<'_>) -> Vec<reckoning::Finding> {
-    let Some(reserve) = plant
-        .water
-        .as_ref()
-        .and_then(|water| water.reserve.as_ref())
-    else {
-        return Vec::new();
-    };
     let Some(state) = judging.sweep.state_at(judging.working_pa) else {
         return Vec::new();
     };
-    let site = &state.inputs.site;
-    let Ok(feed) = steam::at_pt(site.atmosphere_pa, site.feed_k) else {
+    let means = feed_means(plan, state);
+    water_asked(plan, plant, state, &means)
+        .map_or_else(Vec::new, |asked| steaming::water_findings(judging, &asked))
+}
+
+/// The means of feed of a plan that say how much they feed, with water as cold as it is fed.
+#[must_use]
+pub fn feed_means<'a>(plan: &'a Plan, state: &FireState) -> Vec<FeedMeans<'a>> {
+    let Some(cold) = cold_water(state) else {
         return Vec::new();
     };
-    let cold = |m3: f64| feed.rho * m3;
-    let means: Vec<FeedMeans<'_>> = plan
-        .feed
+    plan.feed
         .means
         .iter()
         .filter_map(|means| {
             Some(FeedMeans {
                 id: means.id.get()?,
-                feeds_kg_s: cold(feeds_m3_s(means)?),
+                feeds_kg_s: cold * feeds_m3_s(means)?,
             })
         })
-        .collect();
-    steaming::water_findings(
-        judging,
-        &WaterAsked {
-            above_lowest_m3: reserve.value.si(),
-            run_s: plan.duty.run.value().map(Quantity::si),
-            means: &means,
-            tank_kg: plan.feed.tank.value().map(|tank| cold(tank.si())),
-        },
-    )
+        .collect()
+}
+
+/// The water that is there and what is asked of it; `None` where the plan does not give the water
+/// above the lowest level.
+#[must_use]
+pub fn water_asked<'a>(
+    plan: &Plan,
+    plant: &Plant,
+    state: &FireState,
+    means: &'a [FeedMeans<'a>],
+) -> Option<WaterAsked<'a>> {
+    let reserve = plant.water.as_ref()?.reserve.as_ref()?;
+    let cold = cold_water(state)?;
+    Some(WaterAsked {
+        above_lowest_m3: reserve.value.si(),
+        run_s: plan.duty.run.value().map(Quantity::si),
+        means,
+        tank_kg: plan.feed.tank.value().map(|tank| cold * tank.si()),
+    })
+}
+
+/// Density of the feed water as it is fed, kg/m³.
+fn cold_water(state: &FireState) -> Option<f64> {
+    let site = &state.inputs.site;
+    Some(steam::at_pt(site.atmosphere_pa, site.feed_k).ok()?.rho)
 }
 
 /// Water that a means feeds, m³/s: as measured, else what its plunger sweeps.

@@ -1,9 +1,7 @@
 //! Where heat, draught and fuel go: the lines of an account of a settled fire.
 
 use reckoning::formula::{Law, Spread};
-use reckoning::quantity::{
-    J_PER_KG, KG, KG_PER_M2_S, KG_PER_M3, KG_PER_S, M, M_PER_S, M2, ONE, PA, SECOND, WATT,
-};
+use reckoning::quantity::{J_PER_KG, KG, KG_PER_M3, KG_PER_S, M, M2, ONE, PA, SECOND, WATT};
 use reckoning::{Card, symbol};
 
 use super::derived;
@@ -114,27 +112,6 @@ pub static TIME_TO_USE: Card = Card {
     spread: Spread::Exact,
     cite: derived("definition of the flow"),
     eval: |v| Ok(time_to_use(v[0], v[1])),
-};
-
-/// Mean speed of a flow.
-#[must_use]
-pub fn speed_of_flux(g: f64, rho: f64) -> f64 {
-    g / rho
-}
-
-/// Card of [`speed_of_flux`].
-pub static SPEED_OF_FLUX: Card = Card {
-    id: "balance.speed-of-flux",
-    law: Law::Closed("u = G / rho"),
-    gives: symbol("u", &M_PER_S, "mean speed"),
-    takes: &[
-        symbol("G", &KG_PER_M2_S, "flow over area"),
-        symbol("rho", &KG_PER_M3, "density"),
-    ],
-    limits: &[],
-    spread: Spread::Exact,
-    cite: derived("continuity"),
-    eval: |v| Ok(speed_of_flux(v[0], v[1])),
 };
 
 /// What is left of a loss without one of its parts.

@@ -9,8 +9,8 @@ mod jets;
 mod steam;
 
 pub use account::{
-    BED_MASS, FUEL_HEAT, HEAT_SHARE, REST_OF_LOSS, SPEED_OF_FLUX, TIME_TO_USE, UNBURNT_HEAT,
-    bed_mass, fuel_heat, heat_share, rest_of_loss, speed_of_flux, time_to_use, unburnt_heat,
+    BED_MASS, FUEL_HEAT, HEAT_SHARE, REST_OF_LOSS, TIME_TO_USE, UNBURNT_HEAT, bed_mass, fuel_heat,
+    heat_share, rest_of_loss, time_to_use, unburnt_heat,
 };
 pub use fire::{
     AIR_FOR_FUEL, BED_AND_GRATE_LOSS, DRAUGHT_LOST, FLOW_FOR_FUEL, FLUX_ON_AREA, HEAT_CARRIED,
@@ -48,7 +48,6 @@ pub static CARDS: &[&Card] = &[
     &HEAT_SHARE,
     &BED_MASS,
     &TIME_TO_USE,
-    &SPEED_OF_FLUX,
     &REST_OF_LOSS,
     &AIR_FOR_FUEL,
     &FLOW_FOR_FUEL,

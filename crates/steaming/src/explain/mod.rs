@@ -3,12 +3,15 @@
 //! The cards are worked again beside the state; a test holds the two within 1e-12. What a march
 //! in slices gives is filed as such, for no one law gives it.
 
+mod account;
 mod coil;
 mod draught;
 mod engine;
 mod fire;
 mod radiation;
 mod water;
+
+pub use account::{explain_draught, explain_heat, explain_use};
 
 use reckoning::quantity::{Quantity, Unit};
 use reckoning::working::{Choice, Root};

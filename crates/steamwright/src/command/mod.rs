@@ -4,4 +4,6 @@ pub(crate) mod card;
 pub(crate) mod check;
 pub(crate) mod draw;
 pub(crate) mod files;
+pub(crate) mod fire;
+pub(crate) mod page;
 pub(crate) mod reckon;

@@ -1,8 +1,10 @@
 //! The answer to `check` in JSON, as `docs/json.md` promises it.
 
 use design::{Checked, Judged, Standing, Steaming};
-use reckoning::{Finding, Working};
+use reckoning::Finding;
 use serde_json::{Value, json};
+
+use crate::command::page::working;
 
 /// The whole answer.
 pub(super) fn tell(checked: &Checked) -> Value {
@@ -67,27 +69,6 @@ fn finding(judged: &Judged) -> Value {
         },
         "working": working(&f.working),
     })
-}
-
-fn working(working: &Working) -> Vec<Value> {
-    working
-        .refs()
-        .map(|r| {
-            let line = working.line(r);
-            let printed = working.printed(r);
-            json!({
-                "symbol": line.symbol,
-                "meaning": line.meaning,
-                "si": working.si(r),
-                "unit": line.unit.symbol,
-                "shown": line.shown,
-                "law": printed.law,
-                "with_numbers": printed.with_numbers,
-                "from": printed.from,
-                "breaches": printed.breaches,
-            })
-        })
-        .collect()
 }
 
 fn steaming(steaming: &Steaming) -> Value {

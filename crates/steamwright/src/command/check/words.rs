@@ -1,13 +1,10 @@
 //! The answer to `check` in words.
 
 use design::{Answer, Checked, Judged, Standing, worst_first};
-use reckoning::{Finding, Verdict, Working};
-use std::fmt::Write as _;
+use reckoning::{Finding, Verdict};
 
 use super::Wanted;
-
-/// Columns of the printed text.
-const WIDTH: usize = 96;
+use crate::command::page::{Page, capital};
 
 /// The whole answer.
 pub(super) fn tell(checked: &Checked, wanted: &Wanted<'_>) -> String {
@@ -124,7 +121,7 @@ fn tell_finding(out: &mut Page, judged: &Judged, wanted: &Wanted<'_>) {
     }
     if wanted.working {
         tell_rule(out, f);
-        tell_working(out, &f.working);
+        out.working(&f.working);
     }
 }
 
@@ -148,24 +145,6 @@ fn tell_rule(out: &mut Page, f: &Finding) {
         "    Weakest origin in the chain: ",
         f.weakest_origin.words(),
     );
-}
-
-fn tell_working(out: &mut Page, working: &Working) {
-    for r in working.refs() {
-        let line = working.line(r);
-        let printed = working.printed(r);
-        out.paragraph("      ", &format!("{}   {}", printed.result, line.meaning));
-        if let Some(law) = &printed.law {
-            out.paragraph("        by ", law);
-        }
-        if let Some(sum) = &printed.with_numbers {
-            out.paragraph("        = ", sum);
-        }
-        out.paragraph("        ", &printed.from);
-        for breach in &printed.breaches {
-            out.paragraph("        outside its limits: ", breach);
-        }
-    }
 }
 
 /// The nearest changes that would let the fire hold.
@@ -210,41 +189,4 @@ fn tell_assumed(out: &mut Page, checked: &Checked) {
         &format!("{}.", names.join(", ")),
     );
     out.blank();
-}
-
-fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or(String::new(), |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
-}
-
-/// Text that breaks its lines.
-#[derive(Default)]
-struct Page {
-    text: String,
-}
-
-impl Page {
-    fn line(&mut self, line: &str) {
-        // Writing to a String cannot fail.
-        let _: std::fmt::Result = writeln!(self.text, "{}", line.trim_end());
-    }
-
-    fn blank(&mut self) {
-        self.line("");
-    }
-
-    /// A paragraph whose first line begins with `head`, and the others with as much space as the
-    /// head begins with.
-    fn paragraph(&mut self, head: &str, text: &str) {
-        let indent = " ".repeat(head.len() - head.trim_start().len());
-        let options = textwrap::Options::new(WIDTH)
-            .initial_indent(head)
-            .subsequent_indent(&indent)
-            .break_words(false);
-        for line in textwrap::wrap(text, options) {
-            self.line(&line);
-        }
-    }
 }

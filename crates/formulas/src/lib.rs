@@ -22,6 +22,7 @@ pub mod reference;
 pub mod register;
 pub mod relief;
 pub mod sources;
+pub mod spirit;
 pub mod steam;
 pub mod supply;
 pub mod table;

@@ -18,6 +18,7 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::supply::CARDS,
     crate::burner::CARDS,
     crate::flue::CARDS,
+    crate::spirit::CARDS,
     crate::vessel::ring::CARDS,
     crate::vessel::allow::CARDS,
     crate::vessel::floor::CARDS,

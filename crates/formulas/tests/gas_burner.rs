@@ -2,8 +2,8 @@
 //! made apart, and the glow of propane flue gas.
 
 use formulas::burner::{
-    Mixture, Throat, jet_push, mixing_loss, mixture_density, port_speed, primary_air_ratio,
-    slot_gradient,
+    Mixture, Throat, best_throat, jet_push, mixing_loss, mixture_density, port_speed,
+    primary_air_ratio, slot_gradient,
 };
 use formulas::draught::opening_loss;
 use formulas::fuel::combustion_products;
@@ -19,6 +19,8 @@ use reckoning::solve::bracketed;
 const AIR: f64 = 28.85;
 
 struct Burner {
+    /// Pressure of the air, bar absolute.
+    air_bar: f64,
     bar_g: f64,
     jet_mm: f64,
     throat_mm: f64,
@@ -36,9 +38,9 @@ struct Found {
     port_speed: f64,
 }
 
-/// Primary air of a propane burner, gas and air at 15 °C, mixture at 50 °C, one atmosphere.
+/// Primary air of a propane burner, gas and air at 15 °C, mixture at 50 °C.
 fn aerate(b: &Burner) -> Found {
-    let p_a = BAR_ABSOLUTE.to_si(1.01325);
+    let p_a = BAR_ABSOLUTE.to_si(b.air_bar);
     let (t_0, t_m) = (CELSIUS.to_si(15.0), CELSIUS.to_si(50.0));
     let lpg = Lpg::new([1.0, 0.0, 0.0]).expect("propane");
     let gas = lpg.drawn(t_0);
@@ -96,6 +98,8 @@ fn near(found: f64, wanted: f64, within: f64, what: &str) {
     );
 }
 
+const ONE_ATMOSPHERE: f64 = 1.01325;
+
 /// Holes wide open: independent calculation, 3 to 4 figures.
 #[test]
 fn independent_primary_air_of_open_burners() {
@@ -105,33 +109,38 @@ fn independent_primary_air_of_open_burners() {
         (0.30, 0.3, 8.0, 192.0, 891.0, 1.104),
         (1.0, 0.2, 7.0, 192.0, 678.0, 1.448),
     ] {
-        let burner = Burner {
+        let found = aerate(&Burner {
+            air_bar: ONE_ATMOSPHERE,
             bar_g,
             jet_mm,
             throat_mm,
             ports_mm2,
             holes_mm2: None,
             suction: 0.0,
-        };
-        let (found, what) = (aerate(&burner), format!("{bar_g} bar g, {ports_mm2} mm2"));
+        });
+        let what = format!("{bar_g} bar g, {ports_mm2} mm2");
         near(found.heat, heat, 1.0, &what);
         near(found.lambda_1, lambda_1, 0.0015, &what);
     }
 }
 
-/// The burner of a centre flue with four air holes of 2.2 mm: independent calculation.
-#[test]
-fn independent_primary_air_through_holes() {
-    let holes_mm2 = Some(4.0 * std::f64::consts::PI / 4.0 * 2.2 * 2.2);
-    let burner = Burner {
+/// The burner of a centre flue with four air holes of 2.2 mm.
+fn centre_flue_burner() -> Burner {
+    Burner {
+        air_bar: ONE_ATMOSPHERE,
         bar_g: 1.5,
         jet_mm: 0.175,
         throat_mm: 7.0,
         ports_mm2: 192.0,
-        holes_mm2,
+        holes_mm2: Some(4.0 * MM2.from_si(round_area(MM.to_si(2.2)))),
         suction: 0.120,
-    };
-    let found = aerate(&burner);
+    }
+}
+
+/// Independent calculation, 3 to 4 figures.
+#[test]
+fn independent_primary_air_through_holes() {
+    let found = aerate(&centre_flue_burner());
     near(found.heat, 648.0, 1.0, "heat, W");
     near(found.m_g * 1e6, 14.00, 0.02, "gas, mg/s");
     near(found.m_a * 1e3, 0.1367, 2e-4, "primary air, g/s");
@@ -141,8 +150,47 @@ fn independent_primary_air_through_holes() {
         slot_gradient(found.port_speed, MM.to_si(0.8)),
         5238.0,
         8.0,
-        "gradient",
+        "gradient, 1/s",
     );
+}
+
+/// The same burner at 1000 and 2000 m (898.8 and 795.0 mbar of the standard atmosphere, ISO 2533,
+/// from memory), the gauge pressure held: independent calculation.
+#[test]
+fn independent_primary_air_on_a_mountain() {
+    for (air_bar, mg_s, lambda_1) in [(0.898_75, 13.36, 0.612), (0.794_95, 12.78, 0.599)] {
+        let found = aerate(&Burner {
+            air_bar,
+            ..centre_flue_burner()
+        });
+        near(found.m_g * 1e6, mg_s, 0.02, "gas, mg/s");
+        near(found.lambda_1, lambda_1, 0.002, "primary air ratio");
+    }
+}
+
+/// With open holes no other throat draws more than the best one, and half or twice its area
+/// little less: independent calculation says within 15 %.
+#[test]
+fn identity_the_best_throat_draws_the_most() {
+    let best = best_throat(0.7, MM2.to_si(192.0), 1.05, 0.35);
+    let drawn = |area: f64| {
+        let throat_mm = MM.from_si((area * 4.0 / std::f64::consts::PI).sqrt());
+        aerate(&Burner {
+            throat_mm,
+            holes_mm2: None,
+            suction: 0.0,
+            ..centre_flue_burner()
+        })
+        .m_a
+    };
+    let most = drawn(best);
+    for share in [0.5, 0.8, 0.95, 1.05, 1.25, 2.0] {
+        let other = drawn(share * best);
+        assert!(
+            other < most && other > 0.85 * most,
+            "{share} of the best throat draws {other}, the best {most}"
+        );
+    }
 }
 
 /// Emissivity of propane flue gas at 1 bar, an air ratio of 1.3 and a mean path of 34.2 mm:

@@ -227,56 +227,105 @@ fn independent_drawing_off() {
     }
 }
 
-/// A copper tank of 50 by 70 mm inside, wall 1.6 mm, 0.2307 kg, 161.5 cm², 10 W/m²K, on its own
-/// vapour through 0.200 mm, coefficient 0.85, down to a gauge pressure: minutes, then grams left.
-/// Independent calculation.
+/// A copper tank of 50 by 70 mm inside, wall 1.6 mm, 0.2307 kg, 161.5 cm², 10 W/m²K.
+struct Tank {
+    by_mass: [f64; 3],
+    t_c: f64,
+    grams: f64,
+    bore_mm: f64,
+    /// Gauge pressure of the regulator, bar.
+    regulated: Option<f64>,
+    /// Gauge pressure at which it is given up, bar.
+    stop: f64,
+    /// Mass at which it is given up, g.
+    empty: f64,
+}
+
+struct End {
+    minutes: f64,
+    t_c: f64,
+    grams: f64,
+    bar_g: f64,
+}
+
+/// Draws from the tank through a jet of coefficient 0.85 in steps of a second.
+fn draw(tank: &Tank) -> End {
+    let (lpg, air) = (gas(tank.by_mass), CELSIUS.to_si(tank.t_c));
+    let drawn = lpg.drawn(air);
+    let above = |p: f64| BAR_GAUGE.from_si(p - atmosphere());
+    let (mut t, mut liquid, mut seconds, dt) = (air, tank.grams / 1e3, 0.0, 1.0);
+    loop {
+        let p = BAR_ABSOLUTE.to_si(lpg.pressure(t));
+        if above(p) < tank.stop || liquid * 1e3 < tank.empty {
+            return End {
+                minutes: seconds / 60.0,
+                t_c: CELSIUS.from_si(t),
+                grams: liquid * 1e3,
+                bar_g: above(p),
+            };
+        }
+        let set = tank.regulated.map(|g| atmosphere() + BAR_GAUGE.to_si(g));
+        let p_0 = set.map_or(p, |set| set.min(p));
+        let jet = Jet {
+            bore_mm: tank.bore_mm,
+            c_d: 0.85,
+            p_0,
+            t_0: t,
+        };
+        let m_jet = flow(&lpg, &drawn, &jet);
+        let at = lpg.saturated(t).expect("inside the tables");
+        let drawing = Drawing {
+            heat: tank_heat(10.0, 161.5e-4, air, t),
+            m_jet,
+            latent: at.latent,
+            liquid,
+            c_l: at.liquid_heat,
+            metal: 0.2307,
+            c_w: 385.0,
+        };
+        t += tank_change(&drawing, dt);
+        liquid -= m_jet * dt;
+        seconds += dt;
+    }
+}
+
+/// On its own vapour through 0.200 mm down to a gauge pressure; independent calculation.
 #[test]
 fn independent_chilling_of_a_tank() {
-    for (by_mass, t_c, stop, minutes, left) in [
-        (N_BUTANE, 20.0, 0.30, 13.9, 49.2),
-        (N_BUTANE, 10.0, 0.30, 3.4, 57.8),
-        (ISOBUTANE, 20.0, 0.80, 11.3, 47.1),
+    for (by_mass, t_c, stop, minutes, cold, left) in [
+        (N_BUTANE, 20.0, 0.30, 13.9, 6.5, 49.2),
+        (N_BUTANE, 10.0, 0.30, 3.4, 6.5, 57.8),
+        (ISOBUTANE, 20.0, 0.80, 11.3, 4.1, 47.1),
     ] {
-        let (lpg, air) = (gas(by_mass), CELSIUS.to_si(t_c));
-        let drawn = lpg.drawn(air);
-        let (mut t, mut liquid, mut seconds, dt) = (air, 0.060, 0.0, 1.0);
-        loop {
-            let p_0 = BAR_ABSOLUTE.to_si(lpg.pressure(t));
-            if p_0 < atmosphere() + BAR_GAUGE.to_si(stop) {
-                break;
-            }
-            let jet = Jet {
-                bore_mm: 0.2,
-                c_d: 0.85,
-                p_0,
-                t_0: t,
-            };
-            let m_jet = flow(&lpg, &drawn, &jet);
-            let at = lpg.saturated(t).expect("inside the tables");
-            let tank = Drawing {
-                heat: tank_heat(10.0, 161.5e-4, air, t),
-                m_jet,
-                latent: at.latent,
-                liquid,
-                c_l: at.liquid_heat,
-                metal: 0.2307,
-                c_w: 385.0,
-            };
-            t += tank_change(&tank, dt);
-            liquid -= m_jet * dt;
-            seconds += dt;
-        }
-        near(
-            seconds / 60.0,
-            minutes,
-            0.15,
-            &format!("{by_mass:?} from {t_c} °C"),
-        );
-        near(
-            liquid * 1e3,
-            left,
-            0.2,
-            &format!("{by_mass:?} from {t_c} °C, grams left"),
-        );
+        let tank = Tank {
+            by_mass,
+            t_c,
+            grams: 60.0,
+            bore_mm: 0.2,
+            regulated: None,
+            stop,
+            empty: 0.0,
+        };
+        let (end, what) = (draw(&tank), format!("{by_mass:?} from {t_c} °C"));
+        near(end.minutes, minutes, 0.15, &what);
+        near(end.t_c, cold, 0.1, &what);
+        near(end.grams, left, 0.15, &what);
     }
+}
+
+/// Propane regulated to 1.5 bar g through 0.175 mm holds to the last; independent calculation.
+#[test]
+fn independent_tank_of_propane_that_holds() {
+    let end = draw(&Tank {
+        by_mass: PROPANE,
+        t_c: 20.0,
+        grams: 50.0,
+        bore_mm: 0.175,
+        regulated: Some(1.5),
+        stop: 1.5,
+        empty: 1.5,
+    });
+    near(end.minutes, 55.8, 0.6, "minutes");
+    near(end.t_c, -14.8, 0.2, "temperature");
+    near(end.bar_g, 1.92, 0.02, "pressure");
 }

@@ -5,18 +5,23 @@
 //! spread of a factor of two. Left out: the root of the balance, which is sought where the loop
 //! is, and radiant plates.
 
+mod flame;
 mod momentum;
 mod ports;
 
+pub use flame::{
+    FLAME_LENGTH, FLAME_SPEED, INNER_CONE, PORT_RICHNESS, cold_flame_speed, flame_length,
+    flame_speed, inner_cone, port_richness,
+};
 pub use momentum::{
     BEST_THROAT, JET_PUSH, MIXING_LOSS, MIXTURE_DENSITY, Mixture, PRIMARY_AIR_RATIO, Throat,
     best_throat, jet_push, mixing_loss, mixture_density, primary_air_ratio,
 };
 pub use ports::{
     BLOW_OFF_GRADIENT, BLOW_OFF_SHARE, BLOW_OFF_SHARES, LIGHT_BACK_GRADIENT, LIGHT_BACK_RICHNESS,
-    NO_LIGHT_BACK_ABOVE, PORT_LOADING, PORT_SPEED, RICH_RATIO, ROUND_GRADIENT, SLOT_GRADIENT,
-    blow_off_gradient, blow_off_share, port_loading, port_speed, rich_ratio, round_gradient,
-    slot_gradient,
+    NO_LIGHT_BACK_ABOVE, PORT_LOADING, PORT_SPEED, QUENCH_BORE_M, QUENCH_SLOT_M, RICH_RATIO,
+    ROUND_GRADIENT, SLOT_GRADIENT, blow_off_gradient, blow_off_share, port_loading, port_speed,
+    rich_ratio, round_gradient, slot_gradient,
 };
 
 use reckoning::Card;
@@ -35,4 +40,8 @@ pub static CARDS: &[&Card] = &[
     &RICH_RATIO,
     &BLOW_OFF_GRADIENT,
     &BLOW_OFF_SHARE,
+    &PORT_RICHNESS,
+    &FLAME_LENGTH,
+    &FLAME_SPEED,
+    &INNER_CONE,
 ];

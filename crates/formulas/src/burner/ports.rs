@@ -21,6 +21,14 @@ pub const LIGHT_BACK_RICHNESS: [f64; 2] = [0.9, 1.1];
 /// Rich ratio above which no flame runs back into a port.
 pub const NO_LIGHT_BACK_ABOVE: f64 = 1.6;
 
+/// Width of slot, m, below which no flame of propane in air runs back into it: the quenching
+/// distance of parallel plates (Combustion, Flames and Explosions of Gases, from memory).
+pub const QUENCH_SLOT_M: f64 = 2.0e-3;
+
+/// Bore of port, m, below which no flame of propane in air runs back into it: the quenching
+/// distance of a tube (Combustion, Flames and Explosions of Gases, from memory).
+pub const QUENCH_BORE_M: f64 = 3.0e-3;
+
 /// Share of the blow-off gradient below which a flame stays, and above which it leaves, as far as
 /// a law of a factor of two can say.
 pub const BLOW_OFF_SHARES: [f64; 2] = [0.5, 2.0];

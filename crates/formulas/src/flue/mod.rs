@@ -6,6 +6,7 @@
 //! out: carbon monoxide, and the heat that leaves by the shell.
 
 mod cross_tube;
+mod mixing;
 mod radiation;
 mod release;
 mod wall;
@@ -14,6 +15,7 @@ pub use cross_tube::{
     Meeting, Obstacle, PASSAGE_AREA, PASSAGE_REYNOLDS, TUBE_DRAG, TUBE_HEAT, TUBE_LOSS,
     TUBE_SURFACE, passage_area, passage_reynolds, tube_drag, tube_heat, tube_loss, tube_surface,
 };
+pub use mixing::{RADIAL_MIXING_LENGTH, radial_mixing_length};
 pub use radiation::{SOOT_LEFT, SOOTY_EMISSIVITY, soot_left, sooty_emissivity};
 pub use release::{BURNT_SHARE, Poker, burnt_share};
 pub use wall::{
@@ -26,6 +28,7 @@ use reckoning::Card;
 /// The cards of this family.
 pub static CARDS: &[&Card] = &[
     &BURNT_SHARE,
+    &RADIAL_MIXING_LENGTH,
     &OPEN_AREA,
     &HYDRAULIC_DIAMETER,
     &FLUE_FLUX,

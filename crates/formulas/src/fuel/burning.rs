@@ -8,7 +8,7 @@ use crate::gas::MoleFractions;
 use crate::sources::thermal;
 
 /// Oxygen that a kilogram of fuel asks of the air, kmol.
-fn oxygen_demand(x: &Composition) -> f64 {
+pub(super) fn oxygen_demand(x: &Composition) -> f64 {
     x.carbon / 12.011 + x.hydrogen / 4.032 + x.sulphur / 32.06 - x.oxygen / 31.998
 }
 

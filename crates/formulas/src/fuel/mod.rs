@@ -8,6 +8,7 @@ mod as_fired;
 mod burning;
 mod heating_value;
 mod molecule;
+mod oxygen;
 mod solid;
 
 pub use as_fired::{SHARE_AS_FIRED, share_as_fired};
@@ -19,6 +20,10 @@ pub use heating_value::{
     HIGHER_HEATING_VALUE, LOWER_HEATING_VALUE, higher_heating_value, lower_heating_value,
 };
 pub use molecule::{ELEMENT_SHARE, MOLECULE_MASS, Molecule, element_share, molecule_mass};
+pub use oxygen::{
+    AIR_BY_VOLUME, AIR_RATIO_FROM_OXYGEN, DRY_SHARE, OXYGEN_NEEDED, air_by_volume,
+    air_ratio_from_oxygen, dry_share, oxygen_needed,
+};
 pub use solid::{SolidFuel, solid_fuel};
 
 use reckoning::Card;
@@ -35,6 +40,10 @@ pub static CARDS: &[&Card] = &[
     &OXYGEN_SHARE,
     &MOLECULE_MASS,
     &ELEMENT_SHARE,
+    &OXYGEN_NEEDED,
+    &AIR_BY_VOLUME,
+    &DRY_SHARE,
+    &AIR_RATIO_FROM_OXYGEN,
 ];
 
 /// Composition of a solid fuel as fired, mass fractions.

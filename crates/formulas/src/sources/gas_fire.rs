@@ -11,6 +11,11 @@ pub(super) static SOURCES: &[&Source] = &[
     &FLAMES_AND_EXPLOSIONS,
     &CYLINDER_DRAG,
     &CYLINDER_STEADY_1970,
+    &DIFFUSION_FLAMES_1977,
+    &FLAME_SPEEDS_1998,
+    &DROPLET_BURNING,
+    &FLAME_HEIGHTS_1983,
+    &SMALL_POOLS,
 ];
 
 /// Saturation and ideal-gas heat of the liquid fuels.
@@ -89,6 +94,61 @@ pub static CYLINDER_STEADY_1970: Source = Source {
             to 100",
     edition: "Journal of Fluid Mechanics 42, page 471",
     year: 1970,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Length of laminar diffusion flames.
+pub static DIFFUSION_FLAMES_1977: Source = Source {
+    key: "laminar-diffusion-flames-1977",
+    title: "The prediction of laminar jet diffusion flame sizes",
+    edition: "Combustion and Flame 29, page 219",
+    year: 1977,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Burning velocities of the paraffins.
+pub static FLAME_SPEEDS_1998: Source = Source {
+    key: "flame-speeds-1998",
+    title: "Determination of and fuel structure effects on laminar flame speeds of C1 to C8 hydrocarbons",
+    edition: "Combustion Science and Technology 140, page 427; abstract read, figures from memory",
+    year: 1998,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Mass transfer from a burning liquid.
+pub static DROPLET_BURNING: Source = Source {
+    key: "burning-of-liquid-fuels-1953",
+    title: "The combustion of liquid fuels",
+    edition: "Fourth Symposium on Combustion, page 847",
+    year: 1953,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Height of flames over pools.
+pub static FLAME_HEIGHTS_1983: Source = Source {
+    key: "flame-heights-1983",
+    title: "Luminous heights of turbulent diffusion flames",
+    edition: "Fire Safety Journal 5, page 103",
+    year: 1983,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Burning rates of small pools of ethanol, as remembered.
+pub static SMALL_POOLS: Source = Source {
+    key: "small-pools-of-ethanol",
+    title: "Burning rates of small pools of ethanol in still air",
+    edition: "several papers, figures from memory",
+    year: 0,
     publisher: "",
     identifier: "",
     seen: Seen::FromMemory,

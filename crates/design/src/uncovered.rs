@@ -97,6 +97,11 @@ fn pressure_parts(plan: &Plan) -> Vec<String> {
         "tube-plate.lower",
     );
     add(!boiler.tubes.wall.is_absent(), "tubes");
+    add(!boiler.flue.wall.is_absent(), "flue");
+    add(!boiler.end.front.thickness.is_absent(), "end.front");
+    add(!boiler.end.back.thickness.is_absent(), "end.back");
+    add(!boiler.cross_tubes.wall.is_absent(), "cross-tubes");
+    add(!plan.gas.tank.wall.is_absent(), "gas.tank");
     add(!plan.dryer.outside.is_absent(), "dryer");
     add(!plan.water_gauge.glass.is_absent(), "water-gauge");
     for (prefix, id) in boiler

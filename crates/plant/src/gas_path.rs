@@ -1,4 +1,4 @@
-//! The way of the gas, from below the grate to the top of the chimney.
+//! The way of the gas, from below the grate or the mouth of the flue to the top of the chimney.
 
 use reckoning::Known;
 use reckoning::quantity::{Area, Length, Ratio};
@@ -14,6 +14,14 @@ pub enum Stretch {
     Firebox,
     /// Through the fire tubes, all side by side.
     Tubes,
+    /// Through the opening for the air that a burner does not draw itself.
+    Mouth,
+    /// Through the flue beside a burner that lies in it.
+    Burner,
+    /// Through the flue, as if no tube crossed it.
+    Flue,
+    /// Past the cross tubes, one after another.
+    Crossings,
     /// Through the smokebox.
     Smokebox,
     /// Beside the drying coil.

@@ -15,7 +15,8 @@ pub enum Seen {
 /// A brazed joint.
 #[derive(Clone, Debug)]
 pub struct Joint {
-    /// Id: the two parts (`tube.3/tube-plate.upper`).
+    /// Id: the two parts (`tube.3/tube-plate.upper`), and which end of a part that is held twice
+    /// (`cross-tube.3/flue.left`).
     pub id: String,
     /// Id of one part.
     pub first: String,

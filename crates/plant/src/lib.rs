@@ -8,7 +8,9 @@
 //! features, so that the same features, cut in any order, give the same part: the order of work
 //! can be simulated on the shape itself.
 
+mod boiler;
 mod gas_path;
+mod horizontal;
 mod joint;
 mod known;
 mod metal;
@@ -16,15 +18,18 @@ mod plant;
 mod rules;
 mod thread;
 mod vertical;
+mod water_space;
 
 pub mod fitting;
 pub mod layout;
 pub mod part;
 
 pub use gas_path::{GasSection, Stretch};
+pub use horizontal::{CrossTube, CrossTubes, EndField, FlueInPlace, LyingVessel};
 pub use joint::{Joint, Seen};
 pub use known::Gap;
 pub use metal::density;
 pub use plant::{Outline, Plant, Resolved, Surfaces, resolve};
 pub use rules::*;
-pub use vertical::{Nest, StandingPlate, Vessel, WaterSpace};
+pub use vertical::{Nest, StandingPlate, Vessel};
+pub use water_space::WaterSpace;

@@ -1,15 +1,19 @@
 //! The plant: what a plan describes, as parts and spaces.
 
 use plan::Plan;
+use plan::section::BoilerForm;
 use reckoning::quantity::{Area, Length, Mass};
 use reckoning::{Finding, Known};
 
+use crate::boiler::{Built, Form, masses};
 use crate::gas_path::{GasSection, Stretch};
+use crate::horizontal::{self, LyingVessel};
 use crate::joint::Joint;
 use crate::known::{Gap, Reading, shape};
 use crate::part::Part;
 use crate::rules;
-use crate::vertical::{self, Nest, Vessel, WaterSpace};
+use crate::vertical::{self, Nest, Vessel};
+use crate::water_space::WaterSpace;
 
 /// Surfaces that pass heat, as far as they are known.
 #[derive(Clone, Debug, Default)]
@@ -24,6 +28,10 @@ pub struct Surfaces {
     pub tubes_inside: Option<Known<Area>>,
     /// Tubes, on the side of the water.
     pub tubes_outside: Option<Known<Area>>,
+    /// Flue, on the side of the fire, between the ends and less the cross tubes.
+    pub flue: Option<Known<Area>>,
+    /// Cross tubes, on the side of the fire; nought without any.
+    pub cross_tubes: Option<Known<Area>>,
 }
 
 impl Surfaces {
@@ -47,6 +55,8 @@ pub struct Outline {
     pub width: Known<Length>,
     /// Height over all, chimney included.
     pub height: Option<Known<Length>>,
+    /// Length over all, of a boiler that lies.
+    pub length: Option<Known<Length>>,
 }
 
 /// A plan as geometry. What the plan does not give is absent; [`Resolved::gaps`] names it.
@@ -56,8 +66,10 @@ pub struct Plant {
     pub parts: Vec<Part>,
     /// Joints.
     pub joints: Vec<Joint>,
-    /// How plates, barrel and ring stand, as drawn.
+    /// How plates, barrel and ring of a vertical boiler stand, as drawn.
     pub vessel: Option<Vessel>,
+    /// How barrel, flue, ends and cross tubes of a horizontal boiler lie, as drawn.
+    pub lying: Option<LyingVessel>,
     /// Fire tubes in their plates.
     pub nest: Option<Nest>,
     /// Water and steam.
@@ -118,27 +130,37 @@ pub fn resolve(plan: &Plan) -> Resolved {
     let mut reading = Reading::default();
     reading.want(&plan.form, "the parts of the boiler");
     let built = match plan.form.value() {
-        Some(plan::section::BoilerForm::VerticalFireTubes) => vertical::build(plan, &mut reading),
-        Some(plan::section::BoilerForm::HorizontalCentreFlue) | None => vertical::Built::default(),
+        Some(BoilerForm::VerticalFireTubes) => vertical::build(plan, &mut reading),
+        Some(BoilerForm::HorizontalCentreFlue) => horizontal::build(plan, &mut reading),
+        None => Built::default(),
     };
-    let findings = rules::findings(plan, &built);
-    let masses = vertical::masses(&built);
-    let firebox_length = built.frame.as_ref().map(vertical::Frame::firebox_length);
-    let vessel = built.drawn.as_ref().map(Vessel::of);
     Resolved {
-        plant: Plant {
-            vessel,
-            parts: built.parts,
-            joints: built.joints,
-            nest: built.nest,
-            water: built.water,
-            surfaces: built.surfaces,
-            gas_path: built.gas_path,
-            masses,
-            firebox_length,
-            outline: built.outline,
-        },
-        findings,
+        findings: rules::findings(plan, &built),
+        plant: plant(built),
         gaps: reading.gaps,
     }
+}
+
+fn plant(built: Built) -> Plant {
+    let mut plant = Plant {
+        masses: masses(&built),
+        parts: built.parts,
+        joints: built.joints,
+        water: built.water,
+        surfaces: built.surfaces,
+        gas_path: built.gas_path,
+        outline: built.outline,
+        ..Plant::default()
+    };
+    match built.form {
+        Form::Unsaid => {}
+        Form::Vertical(upright) => {
+            plant.vessel = upright.drawn.as_ref().map(Vessel::of);
+            let frame = upright.frame.as_ref();
+            plant.firebox_length = frame.map(vertical::Frame::firebox_length);
+            plant.nest = upright.nest;
+        }
+        Form::Horizontal(lying) => plant.lying = LyingVessel::of(&lying),
+    }
+    plant
 }

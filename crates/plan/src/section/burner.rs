@@ -200,6 +200,12 @@ impl Section for Throat {
             "share of the velocity head that the taper gives back; 0 for a parallel tube",
             within("0 %", "95 %"),
         );
+        self.visit_mixing(v);
+    }
+}
+
+impl Throat {
+    fn visit_mixing(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.momentum_share,
             "momentum-share",

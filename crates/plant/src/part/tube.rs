@@ -6,6 +6,7 @@ use reckoning::quantity::{Angle, Area, Length, Volume};
 
 use super::cross::{Body, Metal};
 use super::feature::{CrossDepth, CrossHole};
+use super::plate::Ligament;
 use super::profile::{Piece, Profile};
 
 /// How a tube runs.
@@ -145,6 +146,26 @@ impl Shell {
         };
         let holes: Vec<Body> = self.holes.iter().map(|h| Body::of(&h.cross())).collect();
         Volume::from_mm3(metal.removed(&holes))
+    }
+
+    /// Metal between every pair of holes, narrowest first, along the inside of the wall laid flat.
+    #[must_use]
+    pub fn ligaments(&self) -> Vec<Ligament> {
+        let mut found = Vec::new();
+        for (i, a) in self.holes.iter().enumerate() {
+            for b in &self.holes[i + 1..] {
+                let turn = (a.azimuth - b.azimuth).rad().rem_euclid(2.0 * PI);
+                let round = turn.min(2.0 * PI - turn) * self.bore.mm() / 2.0;
+                let apart = (a.z - b.z).mm().hypot(round);
+                found.push(Ligament {
+                    first: a.id.clone(),
+                    second: b.id.clone(),
+                    width: Length::from_mm(apart) - (a.diameter + b.diameter) / 2.0,
+                });
+            }
+        }
+        found.sort_by(|a, b| a.width.mm().total_cmp(&b.width.mm()));
+        found
     }
 
     /// Length of the strip from which it is rolled, round the middle of the wall, without lap.

@@ -1,7 +1,10 @@
 //! The geometry of a plant held against the rules. Met checks are kept.
 
 mod list;
+mod lying;
 mod nest;
+mod plate;
+mod room;
 mod vessel;
 
 pub use list::*;
@@ -11,7 +14,7 @@ use reckoning::finding::compare;
 use reckoning::quantity::{Length, MM, Quantity, show};
 use reckoning::{Condition, Finding, Known, Origin, Rule, Verdict, Working};
 
-use crate::vertical::Built;
+use crate::boiler::{Built, Form};
 
 /// Figures of a length in a sentence.
 const FIGURES: usize = 4;
@@ -20,9 +23,18 @@ const WANTED: f64 = 1.10;
 
 /// Applies every rule to what was built.
 pub(crate) fn findings(plan: &Plan, built: &Built) -> Vec<Finding> {
-    let mut found: Vec<Finding> = built.refused.iter().map(vessel::shape).collect();
-    found.extend(vessel::findings(plan, built));
-    found.extend(nest::findings(plan, built));
+    let mut found: Vec<Finding> = built.refused.iter().map(room::shape).collect();
+    match &built.form {
+        Form::Unsaid => {}
+        Form::Vertical(upright) => {
+            found.extend(vessel::findings(upright));
+            found.extend(room::findings(plan, built));
+            found.extend(nest::findings(plan, built, upright));
+            return found;
+        }
+        Form::Horizontal(lying) => found.extend(lying::findings(plan, built, lying)),
+    }
+    found.extend(room::findings(plan, built));
     found
 }
 

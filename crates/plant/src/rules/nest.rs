@@ -1,32 +1,31 @@
-//! Rules of the tubes and of the holes in their plates.
+//! Rules of the fire tubes.
 
 use plan::Plan;
 use plan::section::{Bush, BushSeat};
 use reckoning::quantity::Length;
 use reckoning::{Finding, Verdict};
 
-use super::list::{HOLE_CLEAR_OF_BEND, LIGAMENT, TUBE_TOUCHES, TUBES_FIT};
-use super::{Held, limit, said, words};
-use crate::known::{shape, weakest};
+use super::list::{TUBE_TOUCHES, TUBES_FIT};
+use super::{plate, said, words};
+use crate::boiler::Built;
 use crate::layout::At;
 use crate::part::{Plate, Shape};
-use crate::vertical::{Built, Frame, Nest, Sizes};
+use crate::vertical::{Frame, Nest, Upright};
 
-/// Least ligament of a brazed tube plate, mm, where the plate is no thicker.
-const LIGAMENT_MM: f64 = 2.5;
-
-pub(super) fn findings(plan: &Plan, built: &Built) -> Vec<Finding> {
+pub(super) fn findings(plan: &Plan, built: &Built, upright: &Upright) -> Vec<Finding> {
     let mut found = Vec::new();
-    if let Some(nest) = &built.nest {
+    if let Some(nest) = &upright.nest {
         found.push(fit(nest));
-        found.push(touches(plan, built, nest));
+        found.push(touches(plan, built, upright, nest));
     }
-    for id in ["tube-plate.upper", "tube-plate.lower"] {
-        let part = built.parts.iter().find(|p| p.id == id);
-        if let (Some(Shape::Plate(plate)), Some(sizes)) = (part.map(|p| &p.shape), &built.sizes) {
-            found.extend(ligament(id, plate, sizes));
-            found.extend(bend(id, plate, sizes));
-        }
+    let sizes = &upright.sizes;
+    let tube = sizes.tube.as_ref().map(|tube| &tube.outside);
+    let plates = [
+        ("tube-plate.upper", &sizes.upper),
+        ("tube-plate.lower", &sizes.lower),
+    ];
+    for (id, plate) in plates {
+        found.extend(plate::holes(built, (id, plate.as_ref()), tube));
     }
     found
 }
@@ -51,66 +50,8 @@ fn fit(nest: &Nest) -> Finding {
     finding
 }
 
-fn thickness<'a>(id: &str, sizes: &'a Sizes) -> Option<&'a reckoning::Known<Length>> {
-    let plate = if id == "tube-plate.upper" {
-        &sizes.upper
-    } else {
-        &sizes.lower
-    };
-    plate.as_ref().map(|p| &p.thickness)
-}
-
-fn ligament(id: &str, plate: &Plate, sizes: &Sizes) -> Option<Finding> {
-    let narrowest = plate.ligaments().into_iter().next()?;
-    let thick = thickness(id, sizes)?;
-    let required = if thick.value.mm() > LIGAMENT_MM {
-        thick.clone()
-    } else {
-        limit(LIGAMENT_MM)
-    };
-    let of = format!(
-        "between the holes of {} and {}",
-        narrowest.first, narrowest.second
-    );
-    let tube = sizes.tube.as_ref().map(|t| &t.outside);
-    let origin = tube.map_or(thick.given.origin(), |t| weakest(&[thick, t]));
-    let finding = Held {
-        rule: &LIGAMENT,
-        place: id,
-        provided: (
-            "b",
-            &format!("the narrowest metal, {of},"),
-            shape(narrowest.width, of.clone(), origin),
-        ),
-        required: ("b_min", "least ligament", required),
-    };
-    Some(finding.judged())
-}
-
-fn bend(id: &str, plate: &Plate, sizes: &Sizes) -> Option<Finding> {
-    plate.flange?;
-    let thick = thickness(id, sizes)?;
-    let (hole, edge) = plate
-        .holes
-        .iter()
-        .map(|hole| (hole, plate.edge_of(hole)))
-        .min_by(|a, b| a.1.mm().total_cmp(&b.1.mm()))?;
-    let of = format!("from the hole of {} to the bend", hole.id);
-    let finding = Held {
-        rule: &HOLE_CLEAR_OF_BEND,
-        place: id,
-        provided: (
-            "c",
-            &format!("the flat {of}"),
-            shape(edge, of.clone(), thick.given.origin()),
-        ),
-        required: ("t", "one thickness of the plate", thick.clone()),
-    };
-    Some(finding.judged())
-}
-
 /// Bushes that reach into the barrel, upright stays and bushes in the plates, against the tubes.
-fn touches(plan: &Plan, built: &Built, nest: &Nest) -> Finding {
+fn touches(plan: &Plan, built: &Built, upright: &Upright, nest: &Nest) -> Finding {
     let mut clear: Vec<(String, f64)> = built
         .parts
         .iter()
@@ -120,7 +61,7 @@ fn touches(plan: &Plan, built: &Built, nest: &Nest) -> Finding {
         })
         .flat_map(|plate| plate_clear(plate, nest))
         .collect();
-    if let Some(frame) = &built.frame {
+    if let Some(frame) = &upright.frame {
         let bushes = plan.boiler.bushes.iter();
         clear.extend(bushes.filter_map(|bush| bush_clear(bush, frame, nest)));
     }

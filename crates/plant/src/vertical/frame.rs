@@ -4,8 +4,8 @@
 use reckoning::quantity::Length;
 use reckoning::{Known, Origin};
 
-use super::plate::{PlateSizes, Standing};
 use super::sizes::Sizes;
+use crate::boiler::{Standing, length, standing};
 use crate::known::weakest;
 
 /// A vertical boiler whose vessel is known: barrel, firebox, ring and both plates.
@@ -37,28 +37,18 @@ impl Frame {
     /// The vessel, where every size of it is known.
     pub(crate) fn of(sizes: &Sizes) -> Option<Self> {
         let (barrel, firebox) = (sizes.barrel.as_ref()?, sizes.firebox.as_ref()?);
-        let length = sizes.barrel_length.as_ref()?;
+        let length_of = sizes.barrel_length.as_ref()?;
         let height = sizes.firebox_height.as_ref()?;
         let ring = sizes.ring_depth.as_ref()?;
         let (upper, lower) = (sizes.upper.as_ref()?, sizes.lower.as_ref()?);
         let low = -sizes.ring_set_in.value.mm();
-        let high = low + length.value.mm();
+        let high = low + length_of.value.mm();
         let (bore, box_bore) = (barrel.bore.value.mm() / 2.0, firebox.bore.value.mm() / 2.0);
         let upper_low = high - (upper.set_in.value + upper.thickness.value).mm();
         let lower_low = (height.value - lower.set_in.value).mm();
         let mut read = vec![&barrel.bore, &barrel.wall, &firebox.outside, &firebox.wall];
-        read.extend([length, height, ring, &sizes.ring_set_in]);
-        for plate in [upper, lower] {
-            read.extend([&plate.thickness, &plate.set_in]);
-            read.extend(
-                plate
-                    .flange
-                    .iter()
-                    .flat_map(|f| [&f.inside_radius, &f.height]),
-            );
-        }
-        let sides = [upper, lower].into_iter().filter_map(|p| p.flange.as_ref());
-        let side = sides.map(|f| f.stands.given.origin()).max();
+        read.extend([length_of, height, ring, &sizes.ring_set_in]);
+        let plates = upper.weakest().max(lower.weakest());
         Some(Self {
             barrel: bore,
             barrel_wall: barrel.wall.value.mm(),
@@ -69,7 +59,7 @@ impl Frame {
             ring: ring.value.mm(),
             upper: standing(upper, bore, upper_low),
             lower: standing(lower, box_bore, lower_low),
-            weakest: side.map_or(weakest(&read), |side| side.max(weakest(&read))),
+            weakest: plates.max(weakest(&read)),
         })
     }
 
@@ -92,7 +82,7 @@ impl Frame {
 
     /// Length of the firebox wall between foundation ring and crown.
     pub(crate) fn firebox_length(&self) -> Known<Length> {
-        super::length(
+        length(
             self.lower.low - self.ring,
             "from the top of the foundation ring to the dry face of the lower tube plate",
             self.weakest,
@@ -101,7 +91,7 @@ impl Frame {
 
     /// Width of the water leg between firebox and barrel.
     pub(crate) fn leg_known(&self) -> Known<Length> {
-        super::length(
+        length(
             self.barrel - self.firebox,
             "half the bore of the barrel less the outside of the firebox",
             self.weakest,
@@ -111,27 +101,12 @@ impl Frame {
     /// The height of the crown.
     pub(crate) fn crown_known(&self) -> Known<Length> {
         let of = "the highest point of the crown of the firebox";
-        super::length(self.crown(), of, self.weakest)
+        length(self.crown(), of, self.weakest)
     }
 
     /// The highest point of the fire's side that water must cover.
     pub(crate) fn crown(&self) -> f64 {
         let (_, plate) = self.lower.extent();
         plate.max(self.firebox_high)
-    }
-}
-
-fn standing(plate: &PlateSizes, radius: f64, low: f64) -> Standing {
-    Standing {
-        radius,
-        low,
-        thickness: plate.thickness.value.mm(),
-        flange: plate.flange.as_ref().map(|f| {
-            (
-                f.stands.value,
-                f.inside_radius.value.mm(),
-                f.height.value.mm(),
-            )
-        }),
     }
 }

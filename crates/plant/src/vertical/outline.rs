@@ -4,7 +4,7 @@ use reckoning::quantity::Length;
 
 use super::frame::Frame;
 use super::sizes::Sizes;
-use super::{Builder, length};
+use crate::boiler::{Builder, length};
 use crate::known::weakest;
 use crate::plant::Outline;
 
@@ -38,6 +38,10 @@ impl Builder<'_> {
             let of = "from the lowest point to the top of the chimney, whose choke stands in the roof of the smokebox";
             length(top - low, of, weakest)
         });
-        Some(Outline { width, height })
+        Some(Outline {
+            width,
+            height,
+            length: None,
+        })
     }
 }

@@ -3,62 +3,15 @@
 use std::f64::consts::PI;
 
 use plan::section::{Bush, BushSeat, StayRun};
-use reckoning::Known;
-use reckoning::quantity::{Angle, Area, Length, Volume};
+use reckoning::quantity::{Angle, Length};
 
-use super::Builder;
 use super::frame::Frame;
 use super::nest::Nest;
-use super::parts::rows;
 use super::sizes::Sizes;
 use super::water::{Radial, Room, Upright};
-use crate::known::shape;
+use crate::boiler::{Builder, rows};
 use crate::part::{CrossDepth, CrossHole, Point};
-
-/// The room inside the barrel for water and steam.
-#[derive(Clone, Debug)]
-pub struct WaterSpace {
-    room: Room,
-    /// Working level.
-    pub level: Known<Length>,
-    /// Lowest level allowed, where the plan names it.
-    pub lowest: Option<Known<Length>>,
-    /// Highest point that water must cover: the crown of the firebox.
-    pub crown: Known<Length>,
-    /// Water at the working level.
-    pub water: Known<Volume>,
-    /// Steam above it.
-    pub steam: Known<Volume>,
-    /// Water between the working and the lowest level.
-    pub reserve: Option<Known<Volume>>,
-    /// Surface of the water at the working level.
-    pub surface: Known<Area>,
-    /// Width of the water leg between firebox and barrel.
-    pub leg: Known<Length>,
-}
-
-impl WaterSpace {
-    /// Water filled to a height above the datum, which is the underside of the foundation ring.
-    #[must_use]
-    pub fn filled_to(&self, height: Length) -> Volume {
-        Volume::from_mm3(self.room.below(height.mm()))
-    }
-
-    /// Surface of the water at a height.
-    #[must_use]
-    pub fn surface_at(&self, height: Length) -> Area {
-        Area::from_mm2(self.room.surface(height.mm()))
-    }
-
-    /// Lowest and highest point of the room, above the datum.
-    #[must_use]
-    pub fn extent(&self) -> (Length, Length) {
-        (
-            Length::from_mm(self.room.low()),
-            Length::from_mm(self.room.high()),
-        )
-    }
-}
+use crate::water_space::{self, Levels, WaterSpace};
 
 impl Builder<'_> {
     pub(super) fn water(
@@ -69,36 +22,16 @@ impl Builder<'_> {
     ) -> Option<WaterSpace> {
         let level = sizes.working.clone()?;
         let room = self.room(sizes, frame, nest);
-        let origin = level.given.origin().max(nest.outside.given.origin());
-        let weakest = frame.weakest.max(origin);
-        let volume = |mm3: f64, of: &str| shape(Volume::from_mm3(mm3), of, weakest);
-        let (water, all) = (room.below(level.value.mm()), room.below(room.high()));
-        let reserve = sizes.lowest.as_ref().map(|lowest| {
-            let left = room.below(lowest.value.mm());
-            volume(
-                water - left,
-                "the room between the working and the lowest level",
-            )
-        });
-        let surface = Area::from_mm2(room.surface(level.value.mm()));
-        Some(WaterSpace {
-            water: volume(water, "the room inside the barrel below the working level"),
-            steam: volume(
-                all - water,
-                "the room inside the barrel above the working level",
-            ),
-            reserve,
-            surface: shape(
-                surface,
-                "the barrel less the tubes at the working level",
-                weakest,
-            ),
-            crown: frame.crown_known(),
-            leg: frame.leg_known(),
+        let tubes = nest.outside.given.origin();
+        let levels = Levels {
             level,
             lowest: sizes.lowest.clone(),
-            room,
-        })
+            crown: frame.crown_known(),
+            leg: frame.leg_known(),
+            surface: "the barrel less the tubes at the working level",
+            weakest: frame.weakest.max(tubes),
+        };
+        Some(WaterSpace::of(water_space::Room::Upright(room), levels))
     }
 
     fn room(&mut self, sizes: &Sizes, frame: &Frame, nest: &Nest) -> Room {

@@ -5,10 +5,10 @@ use std::f64::consts::PI;
 use reckoning::Known;
 use reckoning::quantity::Area;
 
-use super::Builder;
 use super::frame::Frame;
 use super::nest::Nest;
 use super::sizes::Sizes;
+use crate::boiler::Builder;
 use crate::known::shape;
 use crate::plant::Surfaces;
 

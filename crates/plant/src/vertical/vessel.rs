@@ -3,7 +3,7 @@
 use reckoning::quantity::Length;
 
 use super::frame::Frame;
-use super::plate::Standing;
+use crate::boiler::Standing;
 use crate::part::Flange;
 
 /// A plate in its place.
@@ -11,7 +11,8 @@ use crate::part::Flange;
 pub struct StandingPlate {
     /// Diameter over the flange.
     pub outside: Length,
-    /// Height of the underside of its flat part.
+    /// Height of the underside of its flat part; of an end that lies, distance of its front face
+    /// from the front of the barrel.
     pub underside: Length,
     /// Thickness.
     pub thickness: Length,
@@ -38,13 +39,14 @@ impl Vessel {
         Self {
             barrel_low: Length::from_mm(frame.barrel_low),
             ring_high: Length::from_mm(frame.ring),
-            upper: plate(&frame.upper),
-            lower: plate(&frame.lower),
+            upper: in_place(&frame.upper),
+            lower: in_place(&frame.lower),
         }
     }
 }
 
-fn plate(standing: &Standing) -> StandingPlate {
+/// A plate in its place, for those who draw it.
+pub(crate) fn in_place(standing: &Standing) -> StandingPlate {
     StandingPlate {
         outside: Length::from_mm(2.0 * standing.radius),
         underside: Length::from_mm(standing.low),

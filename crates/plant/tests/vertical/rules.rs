@@ -200,8 +200,21 @@ fn the_good_plan_breaks_no_rule_and_meets_every_other_one() {
         .map(|r| r.id)
         .filter(|id| !applied(id))
         .collect();
-    // A shape is spoken of only where there is none.
-    assert_eq!(silent, ["plant.shape"]);
+    // A shape is spoken of only where there is none; the others belong to a horizontal boiler.
+    let lying = [
+        "plant.ends-stand",
+        "plant.flue-clear",
+        "plant.cross-tube-passes",
+        "plant.cross-tubes-apart",
+        "plant.cross-tube-slope",
+        "plant.cross-tube-bore",
+        "plant.cross-tube-ends",
+        "plant.cross-tube-drowned",
+        "plant.bush-clear",
+        "plant.burner-fits",
+    ];
+    assert_eq!(silent[0], "plant.shape");
+    assert_eq!(silent[1..], lying);
 }
 
 #[test]

@@ -1,15 +1,17 @@
-//! The bushes of a vertical boiler: each a turned part, along its axis from its inner end.
+//! The bushes of a boiler: each a turned part, along its axis from its inner end.
 
 use plan::section::{Bush, BushSeat};
+use reckoning::Known;
 use reckoning::quantity::Length;
 
 use super::Builder;
 use super::parts::rows;
-use super::sizes::Sizes;
 use crate::part::{Bar, End, Feature, Form, NoShape, Point, Span, Surface, Turned};
 use crate::thread;
 
 const WANTED: &str = "a bush";
+/// Told of a bush in a part that another form of boiler has.
+const ELSEWHERE: &str = "a bush in a part of this form of boiler";
 
 /// Which part a bush stands in.
 pub(crate) fn seat(bush: &Bush) -> Option<&'static str> {
@@ -40,22 +42,31 @@ fn zero() -> Length {
     Length::from_mm(0.0)
 }
 
+/// The parts of a form of boiler in which bushes may stand, each with its wall where it is known.
+pub(crate) type Walls = Vec<(BushSeat, Option<Known<Length>>)>;
+
 impl Builder<'_> {
-    pub(super) fn bushes(&mut self, sizes: &Sizes) {
+    pub(crate) fn bushes(&mut self, walls: &Walls) {
         for (id, bush) in rows(&self.plan.boiler.bushes, |b| &b.id) {
-            self.reading.want(&bush.on, WANTED);
-            let wall = match bush.on.value() {
-                Some(BushSeat::Barrel) => sizes.barrel.as_ref().map(|r| r.wall.value),
-                Some(BushSeat::UpperTubePlate) => sizes.upper.as_ref().map(|p| p.thickness.value),
-                Some(BushSeat::LowerTubePlate) => sizes.lower.as_ref().map(|p| p.thickness.value),
-                // A vertical boiler has no such ends.
-                Some(BushSeat::FrontEnd | BushSeat::BackEnd) | None => None,
-            };
-            let Some(shape) = wall.and_then(|wall| self.bush(bush, wall)) else {
+            let Some(wall) = self.wall_of(bush, walls) else {
                 continue;
             };
-            self.turned(format!("bush.{id}"), "bush", &bush.metal, shape);
+            if let Some(shape) = wall.and_then(|wall| self.bush(bush, wall.value)) {
+                self.turned(format!("bush.{id}"), "bush", &bush.metal, shape);
+            }
         }
+    }
+
+    /// The wall in which a bush stands, where it is known; none for a part that this form of
+    /// boiler does not have.
+    fn wall_of(&mut self, bush: &Bush, walls: &Walls) -> Option<Option<Known<Length>>> {
+        self.reading.want(&bush.on, WANTED);
+        let seat = bush.on.value()?;
+        let found = walls.iter().find(|(part, _)| *part == seat);
+        if found.is_none() {
+            self.reading.miss(bush.on.path(), ELSEWHERE);
+        }
+        found.map(|(_, wall)| wall.clone())
     }
 
     fn bush(&mut self, bush: &Bush, wall: Length) -> Option<Result<Turned, NoShape>> {

@@ -71,7 +71,7 @@ pub fn check_by(
     let resolved = plant::resolve(plan);
     let steaming = fire(Asked::of(plan, &resolved.plant));
     let plates = geometry::of_plates(&resolved.plant);
-    let proof = prove(plan, workshop, plates.as_ref());
+    let proof = prove(plan, workshop, plates.as_ref(), &steaming);
     let benches = bench(plan, workshop);
     let mut judged = judged(&resolved, &steaming, &proof);
     let mounted = mounted(plan, &resolved, &steaming);
@@ -141,11 +141,16 @@ fn gaps(resolved: &Resolved, steaming: &Steaming) -> Vec<String> {
     fields
 }
 
-fn prove(plan: &Plan, workshop: &Workshop, plates: Option<&PlateGeometry>) -> Proof {
+fn prove(
+    plan: &Plan,
+    workshop: &Workshop,
+    plates: Option<&PlateGeometry>,
+    steaming: &Steaming,
+) -> Proof {
     let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
     proof::prove(
         &proof_door::boiler(plan, plates),
-        &proof_door::service(plan),
+        &proof_door::service(plan, steaming.coil.as_ref()),
         &proof_door::stock(workshop),
         named,
     )

@@ -9,7 +9,7 @@ use steaming::{
     Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Sweep,
 };
 
-use crate::fire::{Door, Taken, door};
+use crate::fire::{CoilHeat, Door, Taken, door};
 
 /// Pressures of a sweep between the least and the valve.
 const SWEEP_POINTS: usize = 16;
@@ -33,6 +33,8 @@ pub struct Steaming {
     pub run: Option<Run>,
     /// The most that the fire can evaporate, for the safety valve.
     pub greatest: Option<Known<MassFlow>>,
+    /// How hot the fire at its greatest makes the coil.
+    pub coil: Option<CoilHeat>,
     /// Why the loop did not run on whole inputs.
     pub fault: Option<NotSettled>,
 }
@@ -100,7 +102,7 @@ impl<'a> Asked<'a> {
             .inputs
             .zip(unlit.valve_pa)
             .and_then(|(inputs, valve)| {
-                crate::fire::greatest_evaporation(&inputs, blower, &taken.assumed, valve)
+                crate::fire::greatest(&inputs, blower, &taken.assumed, valve)
             });
         let ran = match (&unlit.inputs, unlit.working_pa, unlit.valve_pa) {
             (Some(inputs), Some(working), Some(valve)) => Some(run(
@@ -116,9 +118,11 @@ impl<'a> Asked<'a> {
             Some(Err(fault)) => (None, Some(fault)),
             None => (None, None),
         };
+        let (greatest, coil) = greatest.map_or((None, None), |g| (Some(g.steam), g.coil));
         Steaming {
             run,
             greatest,
+            coil,
             fault,
             ..unlit
         }
@@ -136,6 +140,7 @@ impl<'a> Asked<'a> {
             valve_pa: self.valve_pa,
             run: None,
             greatest: None,
+            coil: None,
             fault: None,
         }
     }

@@ -8,6 +8,9 @@ use reckoning::{Cite, Finding, Origin, Rule, Verdict, Working};
 
 use crate::answer::lies_in;
 
+/// Id of the gas tank.
+const GAS_TANK: &str = "gas.tank";
+
 /// Every pressure part is looked at.
 pub(crate) static COVERED: Rule = Rule {
     id: "design.covered",
@@ -40,10 +43,21 @@ pub(crate) fn findings<'a>(plan: &Plan, found: impl Iterator<Item = &'a Finding>
         .into_iter()
         .filter(|id| !places.iter().any(|place| lies_in(place, id)))
         .map(|id| {
-            let says = format!("No rule here is worked for {id} yet: nothing is said of it.");
+            let says = says_of(&id);
             open(&COVERED, id, says)
         });
     unproved.chain(tester_set(plan)).collect()
+}
+
+/// Why nothing is said of a part.
+fn says_of(id: &str) -> String {
+    if id == GAS_TANK {
+        return "The gas tank is a pressure vessel of its own, under the rules for gas tanks and \
+                not those for boilers: nothing is said of its strength here. It is tested to \
+                twice the vapour pressure of its gas at the hottest it may reach."
+            .to_owned();
+    }
+    format!("No rule here is worked for {id} yet: nothing is said of it.")
 }
 
 fn tester_set(plan: &Plan) -> Option<Finding> {
@@ -104,6 +118,11 @@ fn pressure_parts(plan: &Plan) -> Vec<String> {
     add(!plan.gas.tank.wall.is_absent(), "gas.tank");
     add(!plan.dryer.outside.is_absent(), "dryer");
     add(!plan.water_gauge.glass.is_absent(), "water-gauge");
+    add(!boiler.flue.wall.is_absent(), "flue");
+    add(!boiler.end.front.thickness.is_absent(), "end.front");
+    add(!boiler.end.back.thickness.is_absent(), "end.back");
+    add(!boiler.cross_tubes.wall.is_absent(), "cross-tubes");
+    add(!plan.gas.tank.wall.is_absent(), GAS_TANK);
     for (prefix, id) in boiler
         .bushes
         .iter()

@@ -15,13 +15,13 @@ fn verdicts(plan: &str, rule: &str) -> Vec<(String, Verdict)> {
         .collect()
 }
 
-/// A drying coil bears boiler pressure, and no rule is worked for one yet.
+/// A gas tank is a vessel of its own, and no rule of boilers is worked for one.
 #[test]
 fn design_covered_fires_on_a_part_without_a_rule() {
     let plan = "format = 1\nform = \"vertical, wet firebox, fire tubes\"\n\
-                [dryer]\noutside = \"5 mm\"\nwall = \"0.7 mm\"\n";
+                [gas.tank]\nbore = \"40 mm\"\nwall = \"1.5 mm\"\n";
     let found = verdicts(plan, "design.covered");
-    assert_eq!(found, [("dryer".to_owned(), Verdict::Unproved)]);
+    assert_eq!(found, [("gas.tank".to_owned(), Verdict::Unproved)]);
 }
 
 /// A barrel is held against rules, even where its sizes are wanting.

@@ -45,6 +45,7 @@ pub static FAMILIES: &[&[&Card]] = &[
     crate::vessel::girder::CARDS,
     crate::vessel::heated::CARDS,
     crate::vessel::overlap::CARDS,
+    crate::vessel::thick::CARDS,
     crate::thread::shear::CARDS,
     crate::relief::valve::CARDS,
     crate::relief::demand::CARDS,

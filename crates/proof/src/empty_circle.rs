@@ -123,57 +123,78 @@ fn opposite(held: &Support, edge_mm: f64) -> Found {
 /// The circles that touch three circles from outside; a circle of negative radius from inside.
 fn through(of: [Support; 3]) -> Vec<Found> {
     let [a, b, c] = of;
-    let row = |h: Support| {
-        let square = |h: Support| h.at_mm.0.powi(2) + h.at_mm.1.powi(2) - h.radius_mm.powi(2);
-        [
+    let square = |h: Support| h.at_mm.0.powi(2) + h.at_mm.1.powi(2) - h.radius_mm.powi(2);
+    // Two planes in middle and radius; the circles lie on their common line.
+    let plane = |h: Support| {
+        let across = [
             2.0 * (h.at_mm.0 - a.at_mm.0),
             2.0 * (h.at_mm.1 - a.at_mm.1),
             2.0 * (h.radius_mm - a.radius_mm),
-            square(h) - square(a),
-        ]
+        ];
+        (across, square(h) - square(a))
     };
-    let (p, q) = (row(b), row(c));
-    let det = p[0] * q[1] - p[1] * q[0];
-    let scale = p[0].hypot(p[1]) * q[0].hypot(q[1]);
-    if det.abs() <= ON_CIRCLE * scale || scale == 0.0 {
+    let Some((from, along)) = common_line(plane(b), plane(c)) else {
         return Vec::new();
-    }
-    // The middle as a line in the radius: x = x0 + x1 r.
-    let solve = |u: f64, v: f64| ((u * q[1] - v * p[1]) / det, (p[0] * v - q[0] * u) / det);
-    let (x0, y0) = solve(p[3], q[3]);
-    let (x1, y1) = solve(-p[2], -q[2]);
-    let (dx, dy) = (x0 - a.at_mm.0, y0 - a.at_mm.1);
-    let square = x1 * x1 + y1 * y1 - 1.0;
-    let half = dx * x1 + dy * y1 - a.radius_mm;
-    let rest = dx * dx + dy * dy - a.radius_mm * a.radius_mm;
-    roots(square, half, rest)
+    };
+    let off = [
+        from[0] - a.at_mm.0,
+        from[1] - a.at_mm.1,
+        from[2] + a.radius_mm,
+    ];
+    // Distance and radius agree where this sum, its last term taken off, is nothing.
+    let sum = |u: [f64; 3], v: [f64; 3]| u[0] * v[0] + u[1] * v[1] - u[2] * v[2];
+    roots(sum(along, along), sum(along, off), sum(off, off))
         .into_iter()
-        .map(|radius| {
-            let centre = (x0 + x1 * radius, y0 + y1 * radius);
+        .map(|s| {
+            let [x, y, radius] = [0, 1, 2].map(|k: usize| from[k] + s * along[k]);
             Found {
-                centre,
+                centre: (x, y),
                 radius,
-                touched: of.iter().map(|h| touch(centre, radius, h)).collect(),
+                touched: of.iter().map(|h| touch((x, y), radius, h)).collect(),
             }
         })
         .collect()
 }
 
+/// A plane: what stands square on it, and how far off it lies.
+type Plane = ([f64; 3], f64);
+
+/// The common line of two planes: a point of it, and its way, whose greatest part is 1.
+fn common_line((p, d): Plane, (q, e): Plane) -> Option<([f64; 3], [f64; 3])> {
+    let way = [
+        p[1] * q[2] - p[2] * q[1],
+        p[2] * q[0] - p[0] * q[2],
+        p[0] * q[1] - p[1] * q[0],
+    ];
+    // The coordinate that changes most along the line is set to nothing at its point.
+    let k = (0..3).max_by(|i, j| way[*i].abs().total_cmp(&way[*j].abs()))?;
+    let (i, j) = ((k + 1) % 3, (k + 2) % 3);
+    let size = |of: [f64; 3]| of.iter().map(|x| x * x).sum::<f64>().sqrt();
+    if way[k].abs() <= ON_CIRCLE * size(p) * size(q) {
+        return None;
+    }
+    let mut from = [0.0; 3];
+    from[i] = (d * q[j] - e * p[j]) / way[k];
+    from[j] = (e * p[i] - d * q[i]) / way[k];
+    Some((from, way.map(|x| x / way[k])))
+}
+
 /// Real roots of `a x² + 2 b x + c`.
 fn roots(a: f64, b: f64, c: f64) -> Vec<f64> {
-    if a.abs() < ON_CIRCLE {
-        return if b == 0.0 {
-            Vec::new()
-        } else {
-            vec![-c / (2.0 * b)]
-        };
-    }
     let within = b * b - a * c;
     if within < 0.0 {
         return Vec::new();
     }
-    let root = within.sqrt();
-    vec![(-b + root) / a, (-b - root) / a]
+    // The sum that does not lose figures gives one root, the product of both the other.
+    let larger = -(b + within.sqrt().copysign(b));
+    if larger == 0.0 {
+        return Vec::new();
+    }
+    let mut found = vec![c / larger];
+    if a.abs() > ON_CIRCLE {
+        found.push(larger / a);
+    }
+    found
 }
 
 /// Where a circle meets what holds it.

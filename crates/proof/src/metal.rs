@@ -4,7 +4,9 @@ use crate::input::Metal;
 use crate::sum::Stop;
 use formulas::sources::{COMMON_PRACTICE, COPPER_TUBE_HANDBOOK, EN_13445_3};
 use reckoning::known::Given;
-use reckoning::quantity::{Expansion, KELVIN_RISE, ONE, Quantity, Ratio, Stress, Temperature};
+use reckoning::quantity::{
+    Conductivity, Expansion, KELVIN_RISE, ONE, Quantity, Ratio, Stress, Temperature,
+};
 use reckoning::{Assumption, Cite, Known, Origin};
 
 /// Every assumption of this crate.
@@ -110,6 +112,12 @@ pub(crate) fn proof_cold(metal: Metal) -> Result<Known<Stress>, Stop> {
             "as brazing leaves it, soft",
             Origin::FromMemory,
         )),
+        Metal::Stainless | Metal::StainlessLow => Ok(chosen(
+            Stress::from_mpa(170.0),
+            "0.2 % proof stresses of stainless steel 316 and 316L, 170 to 220 MPa",
+            "the lowest, of 316L",
+            Origin::FromMemory,
+        )),
         _ => Err(no_strength(
             "proof stress",
             metal,
@@ -158,6 +166,12 @@ pub(crate) fn modulus(metal: Metal) -> Result<Known<Stress>, Stop> {
             "about 110 000 MPa at 180 °C",
             Origin::FromMemory,
         )),
+        Metal::Stainless | Metal::StainlessLow => Ok(chosen(
+            Stress::from_mpa(193e3),
+            "193 000 MPa at 20 °C, and less when hot",
+            "the greater, which strains more",
+            Origin::FromMemory,
+        )),
         _ => Err(no_strength("modulus", metal, Temperature::from_c(180.0))),
     }
 }
@@ -171,7 +185,36 @@ pub(crate) fn expansion(metal: Metal) -> Result<Known<Expansion>, Stop> {
             "the middle",
             Origin::FromMemory,
         )),
+        Metal::Stainless | Metal::StainlessLow => Ok(chosen(
+            Expansion::from_per_k(18.5e-6),
+            "handbook values of stainless steel 316, 16e-6 cold to 18.5e-6 for one kelvin to 600 °C",
+            "the greatest",
+            Origin::FromMemory,
+        )),
         _ => Err(no_strength("expansion", metal, Temperature::from_c(100.0))),
+    }
+}
+
+/// Conductivity of a metal.
+pub(crate) fn conductivity(metal: Metal) -> Result<Known<Conductivity>, Stop> {
+    match metal {
+        Metal::Copper => Ok(chosen(
+            Conductivity::from_w_m_k(305.0),
+            "data pages of deoxidised copper, 305 to 340 W/(m K)",
+            "the least, which is strained most",
+            Origin::Read,
+        )),
+        Metal::Stainless | Metal::StainlessLow => Ok(chosen(
+            Conductivity::from_w_m_k(15.0),
+            "15 W/(m K) cold, and more when hot",
+            "the least, which is strained most",
+            Origin::FromMemory,
+        )),
+        _ => Err(no_strength(
+            "conductivity",
+            metal,
+            Temperature::from_c(100.0),
+        )),
     }
 }
 

@@ -31,6 +31,42 @@ fn from_table(name: &str, metal: Metal, at: Temperature) -> Result<Known<Stress>
     Ok(table.known(found))
 }
 
+/// Least temperature for which the hot strength of stainless steel is listed here, °C.
+const STAINLESS_FROM_C: f64 = 600.0;
+
+/// Highest temperature at which a strength of this metal is counted on, °C; `None` for a metal of
+/// which none is known.
+pub(crate) fn listed_to(metal: Metal) -> Option<f64> {
+    match metal {
+        Metal::Copper | Metal::PhosphorBronze | Metal::Gunmetal => Some(200.0),
+        Metal::Stainless => Some(816.0),
+        Metal::StainlessLow => Some(450.0),
+        Metal::Brass | Metal::Steel | Metal::Unlisted => None,
+    }
+}
+
+/// The stress of stainless steel: as listed, and below 600 °C that at 600 °C.
+pub(crate) fn stainless(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop> {
+    if listed_to(metal).is_none_or(|most| at.c() > most) {
+        return Err(Stop::NoStrength {
+            what: "design stress",
+            metal: metal.words(),
+            celsius: at.c(),
+        });
+    }
+    let hot = Temperature::from_c(at.c().max(STAINLESS_FROM_C));
+    let listed = from_table("stainless-stress-316", metal, hot)?;
+    if at.c() >= STAINLESS_FROM_C {
+        return Ok(listed);
+    }
+    Ok(chosen(
+        listed.value,
+        "allowable stresses of stainless steel 316, which fall as it grows hotter",
+        "that at 600 °C, for lack of a list below it",
+        listed.given.origin(),
+    ))
+}
+
 /// Our design stress: the miniature code's 26 MPa or the least of the tables for copper, 40 MPa
 /// for bronzes. Gives its line.
 pub(crate) fn ours(
@@ -40,8 +76,12 @@ pub(crate) fn ours(
     symbol: &str,
 ) -> Result<Ref, Stop> {
     if metal != Metal::Copper {
-        let known = bronze(metal, at)?;
-        return Ok(sum.know(symbol, "design stress of the bush", &MPA, &known));
+        let known = match metal {
+            Metal::Stainless | Metal::StainlessLow => stainless(metal, at)?,
+            _ => bronze(metal, at)?,
+        };
+        let meaning = "design stress at metal temperature";
+        return Ok(sum.know(symbol, meaning, &MPA, &known));
     }
     let miniature = chosen(
         Stress::from_mpa(MINIATURE_MPA),

@@ -335,7 +335,7 @@ fn ours_stay_strain_fires() {
 fn asme_viii_not_worked_fires() {
     let proof = proof_of(&boiler());
     let found = all(&proof, "asme-viii.not-worked");
-    assert_eq!(found.len(), 5);
+    assert_eq!(found.len(), boiler().further().len());
     assert!(found.iter().all(|f| f.verdict == Verdict::Unproved));
 }
 
@@ -343,6 +343,8 @@ fn asme_viii_not_worked_fires() {
 fn asme_viii_not_worked_silent() {
     let bare = with(|b| {
         b.frame = None;
+        b.coils.clear();
+        b.cross_tubes.clear();
         b.stays.clear();
         b.plates.clear();
     });

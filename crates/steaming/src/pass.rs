@@ -89,6 +89,7 @@ impl<'a> Draw<'a> {
             gas_kg_s: hot.gas_kg_s,
             heat_w: hot.heat_w,
             firing: hot.state,
+            arriving_k: hot.behind_k,
             dryer,
             loss_pa: hot.loss_pa,
             chimney,

@@ -41,6 +41,8 @@ pub struct PassState {
     pub heat_w: f64,
     /// The fire and the way of its gas.
     pub firing: FiringState,
+    /// Temperature of the gas as it comes to the smokebox, K.
+    pub arriving_k: f64,
     /// The coil in the smokebox.
     pub dryer: Option<DryerState>,
     /// Draught lost before the chimney, Pa: the vacuum of the smokebox.

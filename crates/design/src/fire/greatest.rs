@@ -1,5 +1,6 @@
 //! The greatest evaporation that a safety valve must pass: the stronger of blast and blower.
 
+use super::coil_heat::{self, CoilHeat, Heated};
 use formulas::steam::Saturated;
 use reckoning::quantity::{KG_PER_H, MassFlow, Quantity, show};
 use reckoning::{Given, Known, Origin};
@@ -9,19 +10,28 @@ use steaming::{Blower, Entering, FireState, Inputs};
 /// the set pressure (the tenth of the clubs' accumulation test).
 const ACCUMULATION: f64 = 0.10;
 
+/// A fire at its greatest.
+#[derive(Clone, Debug)]
+pub struct Greatest {
+    /// Its evaporation with the feed shut.
+    pub steam: Known<MassFlow>,
+    /// How hot it makes the coil.
+    pub coil: Option<CoilHeat>,
+}
+
 /// The greatest evaporation of a fire with its feed shut, at the pressure that the valve may
-/// reach.
+/// reach, and how hot it makes the coil.
 ///
 /// The fire is settled once with the engine's blast and once with the blower alone, each at the
 /// 90 % point of its band, and its heat evaporates water that is already boiling. `None` where
 /// neither has a balance.
 #[must_use]
-pub fn greatest_evaporation(
+pub fn greatest(
     inputs: &Inputs,
     blower: Option<Blower>,
     assumed: &[&'static Entering],
     valve_pa: f64,
-) -> Option<Known<MassFlow>> {
+) -> Option<Greatest> {
     let reached = valve_pa * (1.0 + ACCUMULATION);
     let latent = Saturated::at_pressure(reached + inputs.site.atmosphere_pa)
         .ok()?
@@ -29,7 +39,7 @@ pub fn greatest_evaporation(
     let evaporation = |inputs: &Inputs| {
         let draws = steaming::draws(inputs, reached, assumed).ok()?;
         let band = draws.band(|state: &FireState| Some(state.useful_w)).ok()?;
-        Some(band.high / latent)
+        Some((band.high / latent, coil_heat::heated(&draws)))
     };
     let by_blast = evaporation(inputs);
     let by_blower = blower.and_then(|jets| {
@@ -39,27 +49,31 @@ pub fn greatest_evaporation(
             ..*inputs
         })
     });
-    let greatest = by_blast
-        .into_iter()
-        .chain(by_blower)
-        .max_by(f64::total_cmp)?;
-    Some(Known {
+    let fires = || by_blast.into_iter().chain(by_blower);
+    let greatest = fires().map(|fire| fire.0).max_by(f64::total_cmp)?;
+    let weakest = if assumed.is_empty() {
+        Origin::FromMemory
+    } else {
+        Origin::Assumed
+    };
+    let heated: Vec<Heated> = fires().filter_map(|fire| fire.1).collect();
+    let steam = Known {
         value: MassFlow::from_si(greatest),
         given: Given::Chosen {
             between: format!(
                 "by the blast {}, by the blower {}",
-                words(by_blast),
-                words(by_blower)
+                words(by_blast.map(|fire| fire.0)),
+                words(by_blower.map(|fire| fire.0))
             ),
             reason: "the stronger fire at the 90 % point of its band, feed shut, a tenth over \
                      the set pressure"
                 .to_owned(),
-            weakest: if assumed.is_empty() {
-                Origin::FromMemory
-            } else {
-                Origin::Assumed
-            },
+            weakest,
         },
+    };
+    Some(Greatest {
+        steam,
+        coil: coil_heat::worst(&heated, weakest),
     })
 }
 

@@ -3,12 +3,14 @@
 //! Everything that the loop needs is taken here, with its origin. A field that is empty is taken
 //! from the assumption of the same name; where there is none it is a gap, and the loop is not run.
 
+mod coil_heat;
 mod greatest;
 mod parts;
 mod supply;
 mod taken;
 
-pub use greatest::greatest_evaporation;
+pub use coil_heat::CoilHeat;
+pub use greatest::{Greatest, greatest};
 pub use supply::{cures, feed_means, water, water_asked};
 pub use taken::{Taken, TakenNumber};
 

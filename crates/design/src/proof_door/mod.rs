@@ -1,10 +1,12 @@
 //! The door from a plan to the proof: pressure parts and service as plain data.
 
 mod frame;
+mod inner;
 mod mount;
 
 pub use mount::{mountings, raising};
 
+use crate::fire::CoilHeat;
 use formulas::steam;
 use formulas::thread::Thread;
 use plan::section::{BushSeat, Joint as Brazed, Seam as Closed};
@@ -40,10 +42,10 @@ pub struct PlateGeometry {
 
 /// The pressure for which the plant is proved.
 #[must_use]
-pub fn service(plan: &Plan) -> Service {
+pub fn service(plan: &Plan, coil: Option<&CoilHeat>) -> Service {
     Service {
         pressure: plan.boiler.design_pressure.known(),
-        coils: Vec::new(),
+        coils: inner::heat(plan, coil).into_iter().collect(),
     }
 }
 
@@ -56,6 +58,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
         frame: Some(frame::frame(plan)),
         stays: frame::stays(plan, geometry),
+        coils: inner::coil(plan).into_iter().collect(),
         ..Boiler::default()
     }
 }

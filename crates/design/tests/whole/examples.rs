@@ -29,8 +29,14 @@ fn the_launch_meets_its_duty() {
     let run = launch.steaming.run.as_ref().expect("a run");
     let word = run.outlook.as_ref().expect("an outlook").word.words();
     assert!(["blows off", "holds"].contains(&word), "{word}");
-    let failed = findings(launch).find(|f| f.verdict == Verdict::NotMet);
-    assert!(failed.is_none(), "{failed:?}");
+    // Its coil is of copper, and stands in gas far above 200 °C when the regulator is shut.
+    let failed = findings(launch).filter(|f| f.verdict == Verdict::NotMet);
+    for f in failed {
+        let coil = ["ours.coil-standing", "ours.coil-flowing"].contains(&f.rule.id);
+        assert!(coil && f.place == "dryer", "{}: {}", f.rule.id, f.says);
+        let cure = f.remedy.as_deref().unwrap_or_default();
+        assert!(cure.contains("1.4401"), "{cure}");
+    }
 }
 
 /// The mill engine, drawn down from full size by eye, fails in the ways that its comments name.

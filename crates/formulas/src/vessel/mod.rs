@@ -27,6 +27,7 @@ pub mod shell;
 pub mod shell_buckling;
 pub mod stay;
 pub mod stay_rod;
+pub mod thick;
 pub mod tie;
 pub mod viii_external;
 

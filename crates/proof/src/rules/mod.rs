@@ -2,11 +2,13 @@
 
 mod code;
 mod form;
+mod inner;
 mod mounting;
 mod parts;
 
 pub(crate) use code::*;
 pub(crate) use form::*;
+pub(crate) use inner::*;
 pub(crate) use mounting::*;
 pub(crate) use parts::*;
 
@@ -51,6 +53,11 @@ pub static RULES: &[&Rule] = &[
     &STAY_ROD,
     &STAY_JOINT,
     &STAY_STRAIN,
+    &TUBE_WALL,
+    &TUBE_TEST,
+    &COIL_FLOWING,
+    &COIL_STANDING,
+    &COIL_STRAIN,
     &VALVE_CAPACITY,
     &VALVE_SET,
     &VALVE_INLET,

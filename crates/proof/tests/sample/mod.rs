@@ -6,11 +6,12 @@
 )]
 
 use proof::{
-    Boiler, Bush, Diameter, Dimension, Exposure, FeedMeans, Field, Firehole, Flange, Flue, Frame,
-    Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof, Removed, Ring, RuleSet,
-    SafetyValve, Seam, Service, Shell, Stay, StayEnds, StayRun, Stock, StockSize, TubePlate, prove,
+    Boiler, Bush, Coil, CoilHeat, CrossTubes, Diameter, Dimension, Exposure, FeedMeans, Field,
+    Firehole, Flange, Flue, Frame, Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof,
+    Removed, Ring, RuleSet, SafetyValve, Seam, Service, Shell, Stay, StayEnds, StayRun, Stock,
+    StockSize, TubePlate, prove,
 };
-use reckoning::quantity::{Angle, Area, Gauge, Length, Ratio, Temperature};
+use reckoning::quantity::{Angle, Area, Gauge, HeatFlux, Length, Ratio, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
 
 pub fn mm(x: f64) -> Length {
@@ -73,7 +74,44 @@ pub fn service(mpa: f64) -> Service {
             "boiler.pressure",
             format!("{mpa} MPa"),
         )),
-        coils: Vec::new(),
+        coils: vec![heat(320.0, 450.0)],
+    }
+}
+
+/// How hot the coil of the sample gets, flowing and standing, °C.
+pub fn heat(flowing: f64, standing: f64) -> CoilHeat {
+    CoilHeat {
+        coil: "coil".into(),
+        flowing: celsius(flowing),
+        standing: celsius(standing),
+        flux: Some(Known::from_plan(HeatFlux::from_kw_m2(20.0), "flux", "")),
+    }
+}
+
+/// Tubes of 10 mm across the firebox.
+pub fn cross_tubes() -> CrossTubes {
+    CrossTubes {
+        id: "cross-tubes".into(),
+        metal: Metal::Copper,
+        flue: "firebox".into(),
+        count: count(3.0),
+        outside: Some(exact("cross.outside", 10.0)),
+        wall: Some(exact("cross.wall", 0.9)),
+        length: Some(length("cross.length", 70.0)),
+        joint: Joint::SeenBothSides,
+        metal_temperature: celsius(170.0),
+    }
+}
+
+/// A coil of stainless steel.
+pub fn coil() -> Coil {
+    Coil {
+        id: "coil".into(),
+        metal: Metal::Stainless,
+        outside: Some(exact("coil.outside", 6.0)),
+        wall: Some(exact("coil.wall", 1.0)),
+        length: Some(length("coil.length", 400.0)),
+        turn: Some(length("coil.turn", 60.0)),
     }
 }
 
@@ -262,6 +300,8 @@ pub fn boiler() -> Boiler {
         flues: vec![firebox(), tubes()],
         frame: Some(frame()),
         stays: vec![stay()],
+        cross_tubes: vec![cross_tubes()],
+        coils: vec![coil()],
         ..Boiler::default()
     }
 }

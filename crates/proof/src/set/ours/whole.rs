@@ -1,6 +1,6 @@
 //! Checks of the boiler as a whole, and of the metal of each part.
 
-use super::{OURS, bush_joint, chain, firehole, flange, foundation, stay};
+use super::{OURS, bush_joint, chain, coil, cross, firehole, flange, foundation, stay};
 use crate::input::{Boiler, Metal, Opening};
 use crate::rules::{METAL_TEMPERATURE, STEAM_RATING, WETTED_METAL};
 use crate::set::Asked;
@@ -39,6 +39,15 @@ pub(super) fn checks(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
     }
     for stay in &boiler.stays {
         found.extend(stay::checks(stay, asked));
+    }
+    for it in &boiler.cross_tubes {
+        found.extend(cross::tubes(it, asked));
+    }
+    for it in &boiler.pipes {
+        found.extend(cross::pipe(it, asked));
+    }
+    for it in &boiler.coils {
+        found.extend(coil::checks(it, asked));
     }
     found
 }

@@ -59,7 +59,7 @@ fn each_assumption_is_replaced_by_a_field_of_its_name() {
     let fields: BTreeSet<String> = plan::fields().into_iter().map(|f| f.path).collect();
     let standing: BTreeSet<&str> = steaming::standing().map(|e| e.assumption.id).collect();
     for entering in steaming::ASSUMPTIONS {
-        let id = entering.assumption.id;
+        let id = entering.assumption.field();
         assert_eq!(fields.contains(id), !standing.contains(id), "{id}");
     }
 }

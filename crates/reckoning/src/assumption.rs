@@ -9,8 +9,9 @@ use crate::quantity::Unit;
 /// otherwise. Assumptions that share a `variable` move together.
 #[derive(Clone, Copy, Debug)]
 pub struct Assumption {
-    /// Name, for instance `bed.voidage`; it is also the plan field that replaces it, where
-    /// there is one.
+    /// Name, for instance `bed.voidage`; it begins with the plan field that replaces it, where
+    /// there is one. Where the number depends on a choice of the plan, that choice follows:
+    /// `fire.lump-density for charcoal`.
     pub id: &'static str,
     /// What the number means, in words.
     pub meaning: &'static str,
@@ -32,6 +33,15 @@ pub struct Assumption {
 const Z95: f64 = 1.644_853_626_951_472_7;
 
 impl Assumption {
+    /// The plan field that replaces it, where there is one.
+    #[must_use]
+    pub fn field(&self) -> &'static str {
+        match self.id.split_once(" for ") {
+            Some((field, _)) => field,
+            None => self.id,
+        }
+    }
+
     /// The value at a standard normal deviate `z` by the split normal law: the lower half has
     /// the spread of `low`, the upper half that of `high`.
     #[must_use]

@@ -5,8 +5,9 @@ use formulas::balance::{
     total_flow, total_momentum,
 };
 use formulas::draught::{
-    Expansion, JetPump, Mixing, entrainment_share, expansion, gas_inlet_speed, jet_pump,
-    joint_mixing, mixed_density, mixed_speed, mixed_temperature, net_blast,
+    Expansion, JetPump, Mixing, caught_share, drawn_share, entrainment_share, expansion,
+    gas_inlet_speed, jet_pump, joint_mixing, mixed_density, mixed_speed, mixed_temperature,
+    net_blast,
 };
 use formulas::gas::{FlueGas, MoleFractions};
 use formulas::steam::Saturated;
@@ -35,6 +36,8 @@ pub struct Jet {
     pub area_m2: f64,
     /// Distance from tip to the end of the parallel part, m.
     pub reach_m: f64,
+    /// Distance from the tip up to the choke, m; `None` where the tip stands in the chimney.
+    pub below_m: Option<f64>,
     /// Draught found over that of full mixing.
     pub mixing: f64,
     /// Enthalpy that the steam lacks of dry, J/kg.
@@ -46,6 +49,13 @@ impl Jet {
     #[must_use]
     pub fn momentum_n(&self) -> f64 {
         jet_momentum(self.steam_kg_s, self.speed_m_s)
+    }
+
+    /// Share of it that a choke of this bore, m, catches: all of a jet that begins in the chimney.
+    #[must_use]
+    pub fn caught(&self, choke_m: f64) -> f64 {
+        self.below_m
+            .map_or(1.0, |below_m| caught_share(self.bore_m, below_m, choke_m))
     }
 }
 
@@ -80,6 +90,7 @@ pub fn blower(
             bore_m: blower.bore_m,
             area_m2,
             reach_m: inputs.chimney.parallel_m,
+            below_m: None,
             mixing: blower.mixing,
             // The jet comes to rest in the gas, so that its enthalpy is that of the boiler.
             lacks_j_kg: enthalpy_lacking(Saturated::at_pressure(atmosphere)?.h_g, steam_j_kg),
@@ -87,17 +98,24 @@ pub fn blower(
     })
 }
 
-/// The jet of the exhaust, where it is led to a nozzle under the chimney.
+/// The jet of the exhaust, where it is led to a nozzle under the chimney. A tip that stands at the
+/// end of the parallel part, or past it, draws nothing: the exhaust has left the chimney before
+/// it meets the gas.
 #[must_use]
 pub fn exhaust_jet(inputs: &Inputs, exhaust: &ExhaustState) -> Option<Jet> {
     let blast = inputs.blast?;
+    let reach_m = blast.below_choke_m + inputs.chimney.parallel_m;
+    if reach_m <= 0.0 {
+        return None;
+    }
     Some(Jet {
         steam_kg_s: exhaust.engine.steam_kg_s,
         speed_m_s: exhaust.jet_m_s?,
         density_kg_m3: exhaust.exhaust_kg_m3,
         bore_m: blast.nozzle_m,
         area_m2: blast.area_m2(),
-        reach_m: blast.below_choke_m + inputs.chimney.parallel_m,
+        reach_m,
+        below_m: (blast.below_choke_m >= 0.0).then_some(blast.below_choke_m),
         mixing: blast.mixing,
         lacks_j_kg: exhaust.lacks_j_kg,
     })
@@ -144,9 +162,9 @@ pub struct JetState {
 pub struct MixingState {
     /// Gas and leak over steam by mass; `None` without steam.
     pub gas_over_steam: Option<f64>,
-    /// Share of the exhaust's mixing that the distance allows; 1 where there is none.
+    /// Share of the exhaust's mixing that distance and choke allow; 1 where there is none.
     pub exhaust_share: f64,
-    /// Share of the blower's mixing that the distance allows; 1 where there is none.
+    /// Share of the blower's mixing that distance and choke allow; 1 where there is none.
     pub blower_share: f64,
     /// Mixing factor of all jets; 1 without steam, where the sum is a plain loss.
     pub all: f64,
@@ -255,13 +273,14 @@ impl Jets<'_> {
         let over = gas_over_steam(total_flow(gas.gas_kg_s, gas.leak_kg_s), steam_kg_s);
         let share = |jet: Option<Jet>| {
             jet.map_or(1.0, |j| {
-                entrainment_share(
+                let allowed = entrainment_share(
                     j.reach_m,
                     j.bore_m,
                     gas.density_kg_m3,
                     j.density_kg_m3,
                     over,
-                )
+                );
+                drawn_share(allowed, j.caught(self.chimney.choke_m))
             })
         };
         let (exhaust_share, blower_share) = (share(self.exhaust), share(self.blower));

@@ -71,21 +71,25 @@ fn count(taken: &mut Taken, path: &str, value: Option<u32>) -> Option<f64> {
     value.map(f64::from)
 }
 
+/// The solid fuel of a plan as the tables name it.
+fn fuel_name(plan: &Plan) -> Option<&'static str> {
+    Some(match plan.fire.fuel.value()? {
+        Fuel::Anthracite => "anthracite",
+        Fuel::SteamCoal => "steam coal",
+        Fuel::Charcoal => "charcoal",
+        Fuel::Wood => "wood",
+    })
+}
+
 /// Fuel and how it burns.
 pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
     let f = &plan.fire;
     let air_ratio = taken.number(&f.air_ratio);
-    let burnt_share = taken.number(&f.burnt_share);
-    let name = match f.fuel.value() {
-        Some(Fuel::Anthracite) => "anthracite",
-        Some(Fuel::SteamCoal) => "steam coal",
-        Some(Fuel::Charcoal) => "charcoal",
-        Some(Fuel::Wood) => "wood",
-        None => {
-            taken.gaps.push(f.fuel.path().to_owned());
-            return None;
-        }
+    let Some(name) = fuel_name(plan) else {
+        taken.gaps.push(f.fuel.path().to_owned());
+        return None;
     };
+    let burnt_share = taken.number_for(&f.burnt_share, name);
     taken.not_taken_away(&f.moisture);
     taken.not_taken_away(&f.ash);
     taken.not_taken_away(&f.heating_value);
@@ -115,7 +119,9 @@ pub(crate) fn bed(plan: &Plan, taken: &mut Taken) -> Option<Bed> {
     let voidage = taken.number(&plan.fire.voidage);
     let sphericity = taken.number(&plan.fire.shape);
     let gas_k = taken.number(&plan.fire.bed_temperature);
-    let lump_kg_m3 = taken.number(&plan.fire.lump_density);
+    // Without a fuel, which the fire itself misses, no density belongs to it.
+    let lump_kg_m3 =
+        fuel_name(plan).and_then(|name| taken.number_for(&plan.fire.lump_density, name));
     let grate_factor = taken.number(&plan.grate.bed_factor);
     let ash_factor = taken.number(&plan.ash.bed_factor);
     let grate = grate?;

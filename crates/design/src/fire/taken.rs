@@ -54,6 +54,19 @@ impl Taken {
         self.keep(entry.path(), Some(Known::<Q>::assumed(entering.assumption)))
     }
 
+    /// As [`Self::number`], with the assumption that belongs to a choice of the plan.
+    pub fn number_for<Q: Quantity>(&mut self, entry: &Entry<Q>, choice: &str) -> Option<f64> {
+        let id = format!("{} for {choice}", entry.path());
+        match steaming::assumption(&id) {
+            Some(entering) if entry.known().is_none() => {
+                self.assumed.push(entering);
+                let known = Known::<Q>::assumed(entering.assumption);
+                self.keep(entry.path(), Some(known))
+            }
+            _ => self.keep(entry.path(), entry.known()),
+        }
+    }
+
     /// Notes a value that was given and taken away again as a gap, where a field that was never
     /// there means the usual thing: the maker had found that the usual does not hold.
     pub fn not_taken_away<T>(&mut self, entry: &Entry<T>) {

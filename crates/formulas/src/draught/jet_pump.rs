@@ -9,7 +9,7 @@ use reckoning::quantity::{
 };
 use reckoning::{Card, Cite, symbol};
 
-use crate::sources::{DERIVED, ENTRAINMENT_1961};
+use crate::sources::{COMMON_PRACTICE, DERIVED, ENTRAINMENT_1961};
 
 /// Speed of the gas beside the nozzle as it enters the choke.
 #[must_use]
@@ -277,6 +277,60 @@ pub static ENTRAINMENT_SHARE: Card = Card {
         place: "law of entrainment of a round jet",
     },
     eval: |v| Ok(entrainment_share(v[0], v[1], v[2], v[3], v[4])),
+};
+
+/// Half of the angle by which a free jet widens, degrees.
+const WIDENS_DEG: f64 = 12.0;
+
+/// Share of a free jet's section that a choke catches, `x` above the tip; 1 where the jet is still
+/// narrower than the choke.
+#[must_use]
+pub fn caught_share(d: f64, x: f64, d_c: f64) -> f64 {
+    let jet = d + 2.0 * x * WIDENS_DEG.to_radians().tan();
+    (d_c / jet).powi(2).min(1.0)
+}
+
+/// Card of [`caught_share`].
+pub static CAUGHT_SHARE: Card = Card {
+    id: "draught.caught-share",
+    law: Law::Closed("s = min(1, (D_c / (d + 2 * x * sin(12 * pi / 180) / cos(12 * pi / 180)))^2)"),
+    gives: symbol("s", &ONE, "share of the jet that the choke catches"),
+    takes: &[
+        symbol("d", &M, "bore of the nozzle"),
+        symbol("x", &M, "distance from tip to choke"),
+        symbol("D_c", &M, "bore of the choke"),
+    ],
+    limits: &[Limit::at_least("x", 0.0)],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "a free jet widens by about 12 degrees to each side; what meets the wall is lost",
+    },
+    eval: |v| Ok(caught_share(v[0], v[1], v[2])),
+};
+
+/// Share of full mixing that a jet comes to: what the distance allows of what the choke catches.
+#[must_use]
+pub fn drawn_share(s_e: f64, s_c: f64) -> f64 {
+    s_e * s_c
+}
+
+/// Card of [`drawn_share`].
+pub static DRAWN_SHARE: Card = Card {
+    id: "draught.drawn-share",
+    law: Law::Closed("s = s_e * s_c"),
+    gives: symbol("s", &ONE, "share of full mixing"),
+    takes: &[
+        symbol("s_e", &ONE, "share of the mixing that the distance allows"),
+        symbol("s_c", &ONE, "share of the jet that the choke catches"),
+    ],
+    limits: &[],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &DERIVED,
+        place: "what misses the choke mixes with nothing in it",
+    },
+    eval: |v| Ok(drawn_share(v[0], v[1])),
 };
 
 /// Mixing factor of two jets in one chimney, weighted by momentum; each entry is momentum,

@@ -15,9 +15,10 @@ pub use expansion::{
     Expansion, STEAM_FLUX, STEAM_JET_DENSITY, STEAM_SPEED, STEAM_THROAT_PRESSURE, expansion,
 };
 pub use jet_pump::{
-    ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JOINT_MIXING, JetPump, MIXED_DENSITY,
-    MIXED_SPEED, MIXED_TEMPERATURE, Mixing, NET_BLAST, entrainment_share, gas_inlet_speed,
-    jet_pump, joint_mixing, mixed_density, mixed_speed, mixed_temperature, net_blast,
+    CAUGHT_SHARE, DRAWN_SHARE, ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JOINT_MIXING, JetPump,
+    MIXED_DENSITY, MIXED_SPEED, MIXED_TEMPERATURE, Mixing, NET_BLAST, caught_share, drawn_share,
+    entrainment_share, gas_inlet_speed, jet_pump, joint_mixing, mixed_density, mixed_speed,
+    mixed_temperature, net_blast,
 };
 pub use nozzle::{BLAST_BACK_PRESSURE, BLAST_SPEED, blast_back_pressure, blast_speed};
 pub use openings::{BUOYANCY, OPENING_LOSS, ORIFICE_FLOW, buoyancy, opening_loss, orifice_flow};
@@ -37,6 +38,8 @@ pub static CARDS: &[&Card] = &[
     &MIXED_SPEED,
     &JET_PUMP,
     &ENTRAINMENT_SHARE,
+    &CAUGHT_SHARE,
+    &DRAWN_SHARE,
     &JOINT_MIXING,
     &NET_BLAST,
     &STEAM_FLUX,

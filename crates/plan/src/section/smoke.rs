@@ -156,7 +156,7 @@ impl Chimney {
 pub struct Blast {
     /// Bore of the nozzle.
     pub nozzle: Entry<Size>,
-    /// Distance from the tip of the nozzle up to the choke.
+    /// Distance from the tip of the nozzle up to the choke; less than nought in the chimney.
     pub below_choke: Entry<Size>,
     /// Discharge coefficient of the nozzle.
     pub coefficient: Entry<Ratio>,
@@ -175,8 +175,9 @@ impl Section for Blast {
         v.size(
             &mut self.below_choke,
             "below-choke",
-            "distance from the tip of the nozzle up to the choke",
-            within("0 mm", "500 mm"),
+            "distance from the tip of the nozzle up to the choke; less than nought where the tip \
+             stands within the chimney",
+            within("-1 m", "500 mm"),
         );
         v.number(
             &mut self.coefficient,

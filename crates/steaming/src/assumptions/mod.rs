@@ -1,13 +1,15 @@
 //! What nobody has measured of a plant's steaming, with its range.
 //!
-//! The id of each is the plan field that replaces it, except for those in [`standing`], which are
+//! The id of each begins with the plan field that replaces it, except for those in [`standing`], which are
 //! about a law and not about a plant. `set` puts a value in SI into the inputs;
 //! it does nothing where the plant has no such part.
 
+mod fuels;
 mod numbers;
 
 use reckoning::Assumption;
 
+use self::fuels::*;
 use self::numbers::*;
 use crate::firing::{Bed, Fire};
 use crate::inputs::{Inputs, air_enthalpy};
@@ -52,21 +54,19 @@ pub static ASSUMPTIONS: &[Entering] = &[
         set: |i, v| bed(i, |b| b.ash_factor = v),
         get: |i| Some(i.firing.bed()?.bed.ash_factor),
     },
-    Entering {
-        assumption: &LUMP_DENSITY,
-        set: |i, v| bed(i, |b| b.lump_kg_m3 = v),
-        get: |i| Some(i.firing.bed()?.bed.lump_kg_m3),
-    },
+    lump(&LUMP_ANTHRACITE),
+    lump(&LUMP_STEAM_COAL),
+    lump(&LUMP_CHARCOAL),
+    lump(&LUMP_WOOD),
     Entering {
         assumption: &AIR_RATIO,
         set: |i, v| fire(i, |f| f.air_ratio = v),
         get: |i| Some(i.firing.bed()?.fire.air_ratio),
     },
-    Entering {
-        assumption: &BURNT_SHARE,
-        set: |i, v| fire(i, |f| f.burnt_share = v),
-        get: |i| Some(i.firing.bed()?.fire.burnt_share),
-    },
+    burnt(&BURNT_ANTHRACITE),
+    burnt(&BURNT_STEAM_COAL),
+    burnt(&BURNT_CHARCOAL),
+    burnt(&BURNT_WOOD),
     Entering {
         assumption: &EMISSIVITY,
         set: |i, v| {
@@ -222,6 +222,24 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
 ];
 
+/// The density of a lump of one fuel.
+const fn lump(assumption: &'static Assumption) -> Entering {
+    Entering {
+        assumption,
+        set: |i, v| bed(i, |b| b.lump_kg_m3 = v),
+        get: |i| Some(i.firing.bed()?.bed.lump_kg_m3),
+    }
+}
+
+/// The share of the heating value of one fuel that is set free.
+const fn burnt(assumption: &'static Assumption) -> Entering {
+    Entering {
+        assumption,
+        set: |i, v| fire(i, |f| f.burnt_share = v),
+        get: |i| Some(i.firing.bed()?.fire.burnt_share),
+    }
+}
+
 /// Changes the coal and its burning where there is a bed.
 fn fire(inputs: &mut Inputs, change: impl FnOnce(&mut Fire)) {
     if let Some(fired) = inputs.firing.bed_mut() {
@@ -249,8 +267,9 @@ pub fn standing() -> impl Iterator<Item = &'static Entering> {
     CARRIED.iter().filter_map(|c| assumption(c.assumption))
 }
 
-/// The assumption that this plan field replaces.
+/// The assumption of this id: that of a plan field which replaces it, followed by the choice on
+/// which it depends where there is one.
 #[must_use]
-pub fn assumption(field: &str) -> Option<&'static Entering> {
-    ASSUMPTIONS.iter().find(|e| e.assumption.id == field)
+pub fn assumption(id: &str) -> Option<&'static Entering> {
+    ASSUMPTIONS.iter().find(|e| e.assumption.id == id)
 }

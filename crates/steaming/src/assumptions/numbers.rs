@@ -3,13 +3,11 @@
 //! Lower and upper ends are the 5 % and 95 % points of a split normal law. They are chosen so
 //! that the tails of that law stay within what can be: an area stays above nought.
 
-use reckoning::quantity::{
-    BAR_ABSOLUTE, CELSIUS, KELVIN, KELVIN_RISE, KG_PER_M3, MM2, ONE, PA, WATT,
-};
+use reckoning::quantity::{BAR_ABSOLUTE, CELSIUS, KELVIN, KELVIN_RISE, MM2, ONE, PA, WATT};
 use reckoning::source::{COMMON_PRACTICE, DERIVED};
 use reckoning::{Assumption, Cite};
 
-const TRADE: Cite = Cite {
+pub(super) const TRADE: Cite = Cite {
     source: &COMMON_PRACTICE,
     place: "range met with in small plants",
 };
@@ -19,7 +17,7 @@ const CALIBRATION: Cite = Cite {
 };
 
 /// Shorthand so that the table below reads as one.
-const fn ratio(
+pub(super) const fn ratio(
     id: &'static str,
     meaning: &'static str,
     [value, low, high]: [f64; 3],
@@ -77,23 +75,6 @@ pub(super) static AIR_RATIO: Assumption = ratio(
     [1.5, 1.3, 1.8],
     TRADE,
 );
-pub(super) static BURNT_SHARE: Assumption = ratio(
-    "fire.burnt-share",
-    "share of the heating value set free",
-    [0.88, 0.82, 0.93],
-    TRADE,
-);
-/// From a light lump of steam coal to a heavy one of anthracite: the fuels that a plan may name.
-pub(super) static LUMP_DENSITY: Assumption = Assumption {
-    id: "fire.lump-density",
-    meaning: "density of a lump",
-    unit: &KG_PER_M3,
-    value: 1450.0,
-    low: 1250.0,
-    high: 1600.0,
-    variable: "fire.lump-density",
-    cite: TRADE,
-};
 pub(super) static EMISSIVITY: Assumption = ratio(
     "boiler.firebox.emissivity",
     "effective emissivity between the fire and the wetted box",

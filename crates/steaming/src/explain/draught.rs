@@ -4,8 +4,8 @@ use formulas::balance::{
     DRAUGHT_LOST, GAS_OVER_STEAM, ROUND_AREA, TOTAL_AREA, TOTAL_FLOW, TOTAL_MOMENTUM,
 };
 use formulas::draught::{
-    BUOYANCY, ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP, JOINT_MIXING, MIXED_DENSITY,
-    MIXED_SPEED, MIXED_TEMPERATURE, NET_BLAST, ORIFICE_FLOW,
+    BUOYANCY, CAUGHT_SHARE, DRAWN_SHARE, ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP,
+    JOINT_MIXING, MIXED_DENSITY, MIXED_SPEED, MIXED_TEMPERATURE, NET_BLAST, ORIFICE_FLOW,
 };
 use formulas::gas;
 use reckoning::quantity::{
@@ -370,7 +370,24 @@ impl Filing<'_> {
         let names = ("x", "distance from tip to the end of the parallel part");
         let reach = self.given::<Length>("chimney.parallel", names, &M, jet.reach_m);
         let from = [reach, lines.bore, gas.density, lines.density, over];
-        let share = self.settle(&ENTRAINMENT_SHARE, &from, share)?;
+        let allowed = self.working.worked(&ENTRAINMENT_SHARE, &from)?;
+        let caught = self.caught(&jet, lines.bore)?;
+        let share = self.settle(&DRAWN_SHARE, &[allowed, caught], share)?;
         Ok([lines.momentum, factor, share])
+    }
+
+    /// Share of a jet that the choke catches.
+    fn caught(&mut self, jet: &Jet, bore: Ref) -> Result<Ref, Refused> {
+        let Some(below_m) = jet.below_m else {
+            let how = ("tips below the choke and in it", "it begins in the chimney");
+            let names = ("s_c", "share of the jet that the choke catches");
+            return Ok(self.marched(names, &ONE, 1.0, &[], how));
+        };
+        let names = ("x", "distance from the tip up to the choke");
+        let below = self.given::<Length>("blast.below-choke", names, &M, below_m);
+        let choke_m = self.state.inputs.chimney.choke_m;
+        let names = ("D_c", "bore of the choke");
+        let choke = self.given::<Length>("chimney.choke", names, &M, choke_m);
+        self.settle(&CAUGHT_SHARE, &[bore, below, choke], jet.caught(choke_m))
     }
 }

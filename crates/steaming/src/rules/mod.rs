@@ -149,7 +149,7 @@ fn conditions(band: &Band) -> Vec<Condition> {
                 )
                 .trim_end()
                 .to_owned(),
-                field: Some(a.id.to_owned()),
+                field: Some(a.field().to_owned()),
                 bound: None,
             }
         })

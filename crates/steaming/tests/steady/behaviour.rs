@@ -2,6 +2,7 @@
 
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
+use reckoning::quantity::MM;
 use steaming::{Blower, Dryer, Inputs, NotSettled, fire};
 
 fn ratio(inputs: &Inputs) -> f64 {
@@ -104,4 +105,42 @@ fn a_fire_that_cannot_live_is_refused_and_says_why() {
     let refused = fire::settle(&inputs, bar(4.0)).expect_err("no draught");
     assert!(matches!(refused, NotSettled::Balance { .. }));
     assert!(refused.to_string().contains("draught"), "{refused}");
+}
+
+/// Source: a jet needs some ten bores of length to take in the gas (law of entrainment of a round
+/// jet, from memory); a tip that stands at the top of the chimney draws nothing, common practice,
+/// no source.
+#[test]
+fn a_tip_raised_towards_the_top_kills_the_draught() {
+    let drawn = |below_mm: f64| {
+        let mut plant = plant(2.2);
+        let blast = plant.blast.as_mut().expect("a nozzle");
+        blast.below_choke_m = MM.to_si(below_mm);
+        steaming::fire::settle(&plant, bar(4.0)).map_or(0.0, |s| s.pass.jets.net_pa)
+    };
+    let (below, at_choke, near_top, at_top) =
+        (drawn(15.0), drawn(0.0), drawn(-190.0), drawn(-200.0));
+    assert!(
+        (at_choke / below - 1.0).abs() < 0.01,
+        "a tip at the choke is no switch: {at_choke}"
+    );
+    assert!(near_top < 0.8 * below, "{near_top} for {below}");
+    assert!(at_top < 0.05 * below, "{at_top} for {below}");
+}
+
+/// Source: a free jet widens by some 12 degrees to each side, common practice, no source.
+#[test]
+fn a_tip_far_below_the_choke_misses_it() {
+    let ratio = |below_mm: f64| {
+        let mut plant = plant(2.2);
+        plant.blast.as_mut().expect("a nozzle").below_choke_m = MM.to_si(below_mm);
+        let state = steaming::fire::settle(&plant, bar(4.0)).expect("a balance");
+        state.steaming_ratio().expect("a demand")
+    };
+    assert!(
+        ratio(40.0) < 0.9 * ratio(20.0),
+        "{} {}",
+        ratio(40.0),
+        ratio(20.0)
+    );
 }

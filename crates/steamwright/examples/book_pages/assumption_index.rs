@@ -28,7 +28,7 @@ fn cells(assumption: &Assumption, fields: &[Registered]) -> [String; 5] {
     let unit = assumption.unit.symbol;
     let is_field = fields
         .iter()
-        .any(|field| field.path == assumption.id && matches!(field.what, What::Field(_)));
+        .any(|field| field.path == assumption.field() && matches!(field.what, What::Field(_)));
     let field = if is_field {
         format!("`{}`", assumption.id)
     } else {

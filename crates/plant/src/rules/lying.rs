@@ -3,7 +3,7 @@
 use plan::Plan;
 use plan::section::{Bush, BushSeat};
 use reckoning::quantity::{Angle, DEGREE, Length, Quantity, show};
-use reckoning::{Finding, Verdict};
+use reckoning::{Finding, Known, Verdict};
 
 use super::list::{
     BURNER_FITS, BUSH_CLEAR, CROSS_TUBE_BORE, CROSS_TUBE_DROWNED, CROSS_TUBE_ENDS,
@@ -102,7 +102,8 @@ fn tubes(sizes: &Sizes, frame: &Frame, crossing: &Crossing) -> Vec<Finding> {
     if crossing.tubes.is_empty() {
         return Vec::new();
     }
-    let mut found = vec![passes(frame, crossing), bore(crossing)];
+    let mut found = vec![passes(frame, crossing)];
+    found.extend(sizes.across().map(|across| bore(&across.round.bore)));
     found.extend(apart(frame, crossing));
     found.extend(slope(crossing));
     found.extend(ends(frame, crossing));
@@ -121,12 +122,11 @@ fn passes(frame: &Frame, crossing: &Crossing) -> Finding {
     said(&CROSS_TUBE_PASSES, "cross-tubes", verdict(good), says)
 }
 
-fn bore(crossing: &Crossing) -> Finding {
-    let bore = crossing.known(2.0 * crossing.bore, "its outside less twice its wall");
+fn bore(bore: &Known<Length>) -> Finding {
     Held {
         rule: &CROSS_TUBE_BORE,
         place: "cross-tubes",
-        provided: ("d_i", "the bore of a cross tube", bore),
+        provided: ("d_i", "the bore of a cross tube", bore.clone()),
         required: ("d_min", "least bore", limit(BORE_MM)),
     }
     .judged()

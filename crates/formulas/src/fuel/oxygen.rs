@@ -4,8 +4,8 @@
 use reckoning::quantity::ONE;
 use reckoning::{Card, Cite, Law, Limit, Refused, Spread, Symbol, symbol};
 
+use super::Composition;
 use super::burning::oxygen_demand;
-use super::{Composition, Molecule};
 use crate::sources::{DERIVED, thermal};
 
 const AIR: Cite = Cite {
@@ -35,32 +35,25 @@ pub static OXYGEN_NEEDED: Card = Card {
     eval: |v| Ok(oxygen_needed(v[0])),
 };
 
-/// Volumes of dry air that a volume of fuel vapour needs.
+/// Volumes of dry air that a volume of fuel vapour needs, from its air by mass and molar mass.
 #[must_use]
-pub fn air_by_volume(molecule: &Molecule) -> f64 {
-    4.773 * (molecule.carbon + molecule.hydrogen / 4.0 - molecule.oxygen / 2.0)
+pub fn air_by_volume(air: f64, molar_mass: f64) -> f64 {
+    4.773 * oxygen_needed(air) / 31.998 * molar_mass
 }
 
 /// Card of [`air_by_volume`].
 pub static AIR_BY_VOLUME: Card = Card {
     id: "fuel.air-by-volume",
-    law: Law::Closed("n = 4.773 * (n_C + n_H / 4 - n_O / 2)"),
+    law: Law::Closed("n = 4.773 * AF * 0.2314 / 31.998 * M"),
     gives: symbol("n", &ONE, "volumes of dry air to burn a volume of vapour"),
     takes: &[
-        symbol("n_C", &ONE, "atoms of carbon in the molecule"),
-        symbol("n_H", &ONE, "atoms of hydrogen in the molecule"),
-        symbol("n_O", &ONE, "atoms of oxygen in the molecule"),
+        symbol("AF", &ONE, "dry air to burn a kilogram of fuel, kg/kg"),
+        symbol("M", &ONE, "molar mass of the fuel, kg/kmol"),
     ],
     limits: &[],
     spread: Spread::Exact,
     cite: AIR,
-    eval: |v| {
-        Ok(air_by_volume(&Molecule {
-            carbon: v[0],
-            hydrogen: v[1],
-            oxygen: v[2],
-        }))
-    },
+    eval: |v| Ok(air_by_volume(v[0], v[1])),
 };
 
 /// Share of a gas in the flue once its water is taken out, as an instrument shows it.

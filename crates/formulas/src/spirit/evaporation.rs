@@ -151,28 +151,54 @@ pub static WICK_AREA: Card = Card {
     eval: |v| Ok(wick_area(v[0], v[1], v[2])),
 };
 
-/// Spirit burnt, kg/s: what the flame evaporates, and what the heat that comes back boils off.
+/// Spirit burnt, kg/s, by `n` wicks of area `area` (m²) each; `k` is the rate over that of the
+/// law, as a burner that was weighed has shown it.
 #[must_use]
-pub fn spirit_burnt(flux: f64, area: f64, back: f64, latent: f64) -> f64 {
-    flux * area + back / latent
+pub fn spirit_burnt(k: f64, flux: f64, n: f64, area: f64) -> f64 {
+    k * flux * n * area
 }
 
 /// Card of [`spirit_burnt`].
 pub static SPIRIT_BURNT: Card = Card {
     id: "spirit.burnt",
-    law: Law::Closed("m = G * A + Q_b / h_fg"),
+    law: Law::Closed("m = k * G * n * A"),
     gives: symbol("m", &KG_PER_S, "spirit burnt"),
     takes: &[
+        symbol("k", &ONE, "rate of burning over that of the law"),
         symbol(
             "G",
             &KG_PER_M2_S,
             "spirit evaporated on the area of the wick",
         ),
-        symbol("A", &M2, "area from which spirit burns"),
+        symbol("n", &ONE, "number of wicks"),
+        symbol("A", &M2, "area of one wick from which spirit burns"),
+    ],
+    limits: &[Limit::within("k", 0.5, 2.0)],
+    spread: Spread::Unstated,
+    cite: Cite {
+        source: &DERIVED,
+        place: "wicks side by side, each burning as alone",
+    },
+    eval: |v| Ok(spirit_burnt(v[0], v[1], v[2], v[3])),
+};
+
+/// Spirit that heat coming back into the burner boils off, kg/s, besides what the flame
+/// evaporates: the fire runs away as the burner heats.
+#[must_use]
+pub fn boiled_off(back: f64, latent: f64) -> f64 {
+    back / latent
+}
+
+/// Card of [`boiled_off`].
+pub static BOILED_OFF: Card = Card {
+    id: "spirit.boiled-off",
+    law: Law::Closed("m = Q_b / h_fg"),
+    gives: symbol("m", &KG_PER_S, "spirit boiled off besides"),
+    takes: &[
         symbol(
             "Q_b",
             &WATT,
-            "heat that comes back into the burner and boils spirit",
+            "heat that comes back into a burner that boils",
         ),
         symbol("h_fg", &J_PER_KG, "latent heat of the spirit"),
     ],
@@ -180,7 +206,7 @@ pub static SPIRIT_BURNT: Card = Card {
     spread: Spread::Exact,
     cite: Cite {
         source: &DERIVED,
-        place: "heat balance of the liquid in the burner",
+        place: "heat balance of a liquid at its boiling temperature",
     },
-    eval: |v| Ok(spirit_burnt(v[0], v[1], v[2], v[3])),
+    eval: |v| Ok(boiled_off(v[0], v[1])),
 };

@@ -2,8 +2,8 @@
 //! besides, and how high the flame stands.
 //!
 //! Burning by the transfer number of a fuel in air, with a film coefficient fitted here to
-//! remembered rates of small pools. A jet of spirit vapour is one of [`crate::supply`]. Left out:
-//! wind, the lip of a cup, and sodden or charred wicks.
+//! remembered rates of small pools. Left out: burners that boil their spirit and burn it from a
+//! jet, wind, the lip of a cup, and sodden or charred wicks.
 
 mod blend;
 mod evaporation;
@@ -11,8 +11,8 @@ mod flame;
 
 pub use blend::{NoSpirit, PARTS, SPIRIT_HEATING_VALUE, Spirit, spirit_heating_value};
 pub use evaporation::{
-    Burning, EVAPORATION_FLUX, FLAME_FILM, SPIRIT_BURNT, TRANSFER_NUMBER, WICK_AREA,
-    evaporation_flux, flame_film, spirit_burnt, transfer_number, wick_area,
+    BOILED_OFF, Burning, EVAPORATION_FLUX, FLAME_FILM, SPIRIT_BURNT, TRANSFER_NUMBER, WICK_AREA,
+    boiled_off, evaporation_flux, flame_film, spirit_burnt, transfer_number, wick_area,
 };
 pub use flame::{FLAME_HEIGHT, flame_height};
 
@@ -26,5 +26,6 @@ pub static CARDS: &[&Card] = &[
     &EVAPORATION_FLUX,
     &WICK_AREA,
     &SPIRIT_BURNT,
+    &BOILED_OFF,
     &FLAME_HEIGHT,
 ];

@@ -13,7 +13,7 @@ use crate::table::{self, Found, NoValue, Table};
 /// The tables of heating values and molecules, each from one source.
 const HEATS: [&str; 2] = ["fuel-gases", "fuel-spirits"];
 
-/// The table of the coefficients of [`super::VAPOUR_PRESSURE`] and [`super::SPIRIT_PRESSURE`].
+/// The table of the coefficients of [`super::VAPOUR_PRESSURE`] and [`super::SPIRIT_BOILING`].
 const PRESSURES: &str = "fuel-vapour-pressure";
 
 /// The coefficients of a vapour pressure.

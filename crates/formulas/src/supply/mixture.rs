@@ -274,6 +274,37 @@ pub static MIXTURE_LATENT_HEAT: Card = Card {
     eval: |v| Ok(mean(v)),
 };
 
+/// Share of an element in a mixture, by [`weighted_mean`].
+pub static MIXTURE_ELEMENT: Card = Card {
+    id: "supply.mixture-element",
+    law: Law::Closed("x = w_1 * x_1 + w_2 * x_2 + w_3 * x_3"),
+    gives: symbol("x", &ONE, "share of the element in the mixture, by mass"),
+    takes: &[
+        W[0],
+        W[1],
+        W[2],
+        symbol(
+            "x_1",
+            &ONE,
+            "share of the element in the first part, by mass",
+        ),
+        symbol(
+            "x_2",
+            &ONE,
+            "share of the element in the second part, by mass",
+        ),
+        symbol(
+            "x_3",
+            &ONE,
+            "share of the element in the third part, by mass",
+        ),
+    ],
+    limits: BY_MASS,
+    spread: Spread::Exact,
+    cite: derived("balance of mass"),
+    eval: |v| Ok(mean(v)),
+};
+
 /// Specific heat of a liquid mixture, by [`weighted_mean`].
 pub static MIXTURE_LIQUID_HEAT: Card = Card {
     id: "supply.mixture-liquid-heat",

@@ -21,18 +21,18 @@ pub use jet::{
 };
 pub use lpg::{GasDrawn, Lpg, PARTS};
 pub use mixture::{
-    MASS_SHARE, MIXTURE_AIR, MIXTURE_COMPRESSIBILITY, MIXTURE_DENSITY, MIXTURE_HEAT,
-    MIXTURE_HEATING_VALUE, MIXTURE_LATENT_HEAT, MIXTURE_LIQUID_HEAT, MIXTURE_MOLAR_MASS,
-    MIXTURE_PRESSURE, MOLE_SHARE, VAPOUR_SHARE, mass_share, mixture_density, mixture_pressure,
-    mole_share, vapour_share, weighted_mean,
+    MASS_SHARE, MIXTURE_AIR, MIXTURE_COMPRESSIBILITY, MIXTURE_DENSITY, MIXTURE_ELEMENT,
+    MIXTURE_HEAT, MIXTURE_HEATING_VALUE, MIXTURE_LATENT_HEAT, MIXTURE_LIQUID_HEAT,
+    MIXTURE_MOLAR_MASS, MIXTURE_PRESSURE, MOLE_SHARE, VAPOUR_SHARE, mass_share, mixture_density,
+    mixture_pressure, mole_share, vapour_share, weighted_mean,
 };
 pub use tank::{
-    Drawing, HOLDING_RATE, LIQUID_SHARE, TANK_CHANGE, TANK_HEAT, UPRIGHT_WET_AREA, WARMING_AREA,
-    holding_rate, liquid_share, tank_change, tank_heat, upright_wet_area, warming_area,
+    Drawing, HOLDING_RATE, LIQUID_SHARE, TANK_CHANGE, TANK_HEAT, TANK_METAL, TANK_SURFACE,
+    TANK_VOLUME, WARMING_AREA, WET_AREA, holding_rate, liquid_share, tank_change, tank_heat,
+    tank_metal, tank_surface, tank_volume, warming_area, wet_area,
 };
 pub use vapour::{
-    BOILING_TEMPERATURE, SPIRIT_BOILING, SPIRIT_PRESSURE, VAPOUR_PRESSURE, boiling_temperature,
-    vapour_pressure,
+    BOILING_TEMPERATURE, SPIRIT_BOILING, VAPOUR_PRESSURE, boiling_temperature, vapour_pressure,
 };
 
 use reckoning::Card;
@@ -41,7 +41,6 @@ use reckoning::Card;
 pub static CARDS: &[&Card] = &[
     &VAPOUR_PRESSURE,
     &BOILING_TEMPERATURE,
-    &SPIRIT_PRESSURE,
     &SPIRIT_BOILING,
     &MOLE_SHARE,
     &MIXTURE_PRESSURE,
@@ -53,6 +52,7 @@ pub static CARDS: &[&Card] = &[
     &MIXTURE_HEATING_VALUE,
     &MIXTURE_LATENT_HEAT,
     &MIXTURE_AIR,
+    &MIXTURE_ELEMENT,
     &MIXTURE_LIQUID_HEAT,
     &MIXTURE_DENSITY,
     &ISENTROPIC_EXPONENT,
@@ -65,8 +65,11 @@ pub static CARDS: &[&Card] = &[
     &JET_THRUST,
     &HEAT_RATE,
     &REAL_GAS_FLOW,
+    &TANK_VOLUME,
+    &TANK_SURFACE,
+    &TANK_METAL,
     &LIQUID_SHARE,
-    &UPRIGHT_WET_AREA,
+    &WET_AREA,
     &WARMING_AREA,
     &TANK_HEAT,
     &HOLDING_RATE,

@@ -46,42 +46,108 @@ pub static LIQUID_SHARE: Card = Card {
     eval: |v| Ok(liquid_share(v[0], v[1], v[2])),
 };
 
-/// Outside area of an upright round tank that has liquid behind it, bottom included, m².
+/// Volume of a round tank inside, m³.
 #[must_use]
-pub fn upright_wet_area(d: f64, h: f64, z: f64) -> f64 {
-    PI * d * h * z + PI / 4.0 * d * d
+pub fn tank_volume(bore: f64, length: f64) -> f64 {
+    PI / 4.0 * bore * bore * length
 }
 
-/// Card of [`upright_wet_area`].
-pub static UPRIGHT_WET_AREA: Card = Card {
-    id: "supply.upright-wet-area",
-    law: Law::Closed("A_w = pi * D * H * z + pi / 4 * D^2"),
-    gives: symbol("A_w", &M2, "outside area with liquid behind it"),
+/// Card of [`tank_volume`].
+pub static TANK_VOLUME: Card = Card {
+    id: "supply.tank-volume",
+    law: Law::Closed("V = pi / 4 * d^2 * L"),
+    gives: symbol("V", &M3, "volume of the tank"),
     takes: &[
-        symbol("D", &M, "outside diameter of the tank"),
-        symbol("H", &M, "height of the tank inside"),
-        symbol("z", &ONE, "share of the tank that is liquid"),
+        symbol("d", &M, "inside diameter of the tank"),
+        symbol("L", &M, "length of the tank inside"),
     ],
-    limits: &[Limit::within("z", 0.0, 1.0)],
+    limits: &[],
     spread: Spread::Exact,
     cite: derived("geometry of a cylinder"),
-    eval: |v| Ok(upright_wet_area(v[0], v[1], v[2])),
+    eval: |v| Ok(tank_volume(v[0], v[1])),
+};
+
+/// Outside area of a round tank with both ends, m²; its wall reaches as far as its inside.
+#[must_use]
+pub fn tank_surface(bore: f64, length: f64, wall: f64) -> f64 {
+    let d = bore + 2.0 * wall;
+    PI * d * length + PI / 2.0 * d * d
+}
+
+/// Card of [`tank_surface`].
+pub static TANK_SURFACE: Card = Card {
+    id: "supply.tank-surface",
+    law: Law::Closed("D = d + 2 * t; A = pi * D * L + pi / 2 * D^2"),
+    gives: symbol("A", &M2, "outside area of the tank"),
+    takes: &[
+        symbol("d", &M, "inside diameter of the tank"),
+        symbol("L", &M, "length of the tank inside"),
+        symbol("t", &M, "wall of the tank"),
+    ],
+    limits: &[],
+    spread: Spread::Percent(3.0),
+    cite: derived("geometry of a cylinder, its flat ends counted and their edges left out"),
+    eval: |v| Ok(tank_surface(v[0], v[1], v[2])),
+};
+
+/// Metal of the tank, kg, from its outside area.
+#[must_use]
+pub fn tank_metal(area: f64, wall: f64, density: f64) -> f64 {
+    area * wall * density
+}
+
+/// Card of [`tank_metal`].
+pub static TANK_METAL: Card = Card {
+    id: "supply.tank-metal",
+    law: Law::Closed("m_w = A * t * rho"),
+    gives: symbol("m_w", &KG, "metal of the tank"),
+    takes: &[
+        symbol("A", &M2, "outside area of the tank"),
+        symbol("t", &M, "wall of the tank"),
+        symbol("rho", &KG_PER_M3, "density of its metal"),
+    ],
+    limits: &[],
+    spread: Spread::Percent(3.0),
+    cite: derived("a thin wall laid flat"),
+    eval: |v| Ok(tank_metal(v[0], v[1], v[2])),
+};
+
+/// Outside area that has liquid behind it, m², whichever way the tank lies.
+#[must_use]
+pub fn wet_area(z: f64, area: f64) -> f64 {
+    z * area
+}
+
+/// Card of [`wet_area`]. A tank that lies half full is wet on half its wall and half its ends; at
+/// a quarter or three quarters its wall is wet an eighth more or less of the whole than this says.
+pub static WET_AREA: Card = Card {
+    id: "supply.wet-area",
+    law: Law::Closed("A_w = z * A"),
+    gives: symbol("A_w", &M2, "outside area with liquid behind it"),
+    takes: &[
+        symbol("z", &ONE, "share of the tank that is liquid"),
+        symbol("A", &M2, "outside area of the tank"),
+    ],
+    limits: &[Limit::within("z", 0.0, 1.0)],
+    spread: Spread::Percent(50.0),
+    cite: derived("chosen here: the share of the volume stands for that of the wall"),
+    eval: |v| Ok(wet_area(v[0], v[1])),
 };
 
 /// Area that takes heat in for the liquid, m²: the dry wall counts by the share `phi`.
 #[must_use]
-pub fn warming_area(wet: f64, dry: f64, phi: f64) -> f64 {
-    wet + phi * dry
+pub fn warming_area(wet: f64, area: f64, phi: f64) -> f64 {
+    wet + phi * (area - wet)
 }
 
 /// Card of [`warming_area`].
 pub static WARMING_AREA: Card = Card {
     id: "supply.warming-area",
-    law: Law::Closed("A = A_w + phi * A_d"),
-    gives: symbol("A", &M2, "area that takes heat in for the liquid"),
+    law: Law::Closed("A_h = A_w + phi * (A - A_w)"),
+    gives: symbol("A_h", &M2, "area that takes heat in for the liquid"),
     takes: &[
         symbol("A_w", &M2, "outside area with liquid behind it"),
-        symbol("A_d", &M2, "outside area with vapour behind it"),
+        symbol("A", &M2, "outside area of the tank"),
         symbol(
             "phi",
             &ONE,

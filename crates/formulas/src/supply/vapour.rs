@@ -27,7 +27,6 @@ const C: Symbol = symbol("C", &KELVIN_RISE, "third coefficient of the fuel");
 const T: Symbol = symbol("T", &KELVIN, "temperature of the liquid");
 const P: Symbol = symbol("p", &BAR_ABSOLUTE, "vapour pressure");
 
-const PRESSURE_LAW: Law = Law::Closed("p = exp(A - B / (T + C))");
 const BOILING_LAW: Law = Law::Closed("T = B / (A - ln(p)) - C");
 
 const GAS_FIT: Cite = Cite {
@@ -46,7 +45,7 @@ const SPIRIT_RANGE: &[Limit] = &[Limit::within("T", 323.0, 413.2)];
 /// Vapour pressure of propane, n-butane or isobutane.
 pub static VAPOUR_PRESSURE: Card = Card {
     id: "supply.vapour-pressure",
-    law: PRESSURE_LAW,
+    law: Law::Closed("p = exp(A - B / (T + C))"),
     gives: P,
     takes: &[A, B, C, T],
     limits: GAS_RANGE,
@@ -65,18 +64,6 @@ pub static BOILING_TEMPERATURE: Card = Card {
     spread: Spread::Percent(0.1),
     cite: GAS_FIT,
     eval: |v| Ok(boiling_temperature(v[0], v[1], v[2], v[3])),
-};
-
-/// Vapour pressure of ethanol or methanol.
-pub static SPIRIT_PRESSURE: Card = Card {
-    id: "supply.spirit-pressure",
-    law: PRESSURE_LAW,
-    gives: P,
-    takes: &[A, B, C, T],
-    limits: SPIRIT_RANGE,
-    spread: Spread::Percent(0.3),
-    cite: SPIRIT_FIT,
-    eval: |v| Ok(vapour_pressure(v[0], v[1], v[2], v[3])),
 };
 
 /// Boiling temperature of ethanol or methanol.

@@ -10,7 +10,8 @@ use formulas::steam::Saturated;
 use reckoning::solve::bracketed;
 
 use crate::fault::NotSettled;
-use crate::firing::{Firing, FiringState};
+use crate::firing::FiringState;
+use crate::flue::Section;
 use crate::state::FireState;
 use crate::tubes::March;
 
@@ -67,6 +68,18 @@ impl DraughtSplit {
                 at("grate and ash", fired.bed.loss_pa - fired.bed.bare_pa),
                 at("tubes", fired.tubes.loss_pa()),
             ],
+            FiringState::Firebox(fired) => vec![
+                at("mouth", fired.flame.mouth_pa),
+                at("tubes", fired.tubes.loss_pa()),
+            ],
+            FiringState::Flue(fired) => vec![
+                at("mouth", fired.flame.mouth_pa),
+                at("friction of the flue", fired.flue.friction_pa),
+                at("cross tubes", fired.flue.cross_pa),
+                at("speed of the hot gas", fired.flue.momentum_pa),
+                at("end of the flue", fired.flue.exit_pa),
+                at("lift of the flue", -fired.flue.lift_pa),
+            ],
         };
         spent.push(at(
             "turns, coil, arrester and entry",
@@ -106,16 +119,21 @@ fn at(place: &'static str, pa: f64) -> Spent {
 #[must_use]
 pub fn gas_path(state: &FireState) -> Vec<PathPoint> {
     let pass = &state.pass;
-    let mut path = match (&state.inputs.firing, &pass.firing) {
-        (Firing::Bed(fired), FiringState::Bed(settled)) => {
+    let mut path = match &pass.firing {
+        FiringState::Bed(fired) => {
             let mut path = vec![PathPoint {
                 place: "bed, over the whole grate",
                 gas_k: fired.bed.gas_k,
-                speed_m_s: settled.bed.flux_kg_m2_s / settled.bed.gas_kg_m3,
+                speed_m_s: fired.bed.flux_kg_m2_s / fired.bed.gas_kg_m3,
             }];
-            path.extend(ends(&settled.tubes));
+            path.extend(ends(&fired.tubes));
             path
         }
+        FiringState::Firebox(fired) => ends(&fired.tubes).to_vec(),
+        FiringState::Flue(fired) => vec![
+            place("flue, at the end of the burner", &fired.flue.behind_burner),
+            place("flue, where the gas leaves", &fired.flue.outlet),
+        ],
     };
     let choke_m2 = round_area(state.inputs.chimney.choke_m);
     let flow = pass.chimney.gas_kg_s + pass.chimney.leak_kg_s;
@@ -125,6 +143,15 @@ pub fn gas_path(state: &FireState) -> Vec<PathPoint> {
         speed_m_s: flux_on_area(1.0, flow, choke_m2) / pass.chimney.density_kg_m3,
     });
     path
+}
+
+/// A section of the flue.
+fn place(place: &'static str, section: &Section) -> PathPoint {
+    PathPoint {
+        place,
+        gas_k: section.gas_k,
+        speed_m_s: section.speed_m_s,
+    }
 }
 
 /// Both ends of the tubes.

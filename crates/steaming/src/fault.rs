@@ -4,6 +4,8 @@ use formulas::steam::OutOfRange;
 use reckoning::Refused;
 use reckoning::solve::NotSolved;
 
+use crate::starved::Starved;
+
 /// The loop found no state, and says which balance or value was at fault.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum NotSettled {
@@ -21,6 +23,9 @@ pub enum NotSettled {
     /// A formula refused its inputs.
     #[error(transparent)]
     Formula(#[from] Refused),
+    /// A flame gets less air than it needs.
+    #[error("{0}")]
+    NotEnoughAir(Starved),
     /// A number of the plant cannot be worked with.
     #[error("{what} is {value}; {why}")]
     Plant {

@@ -14,10 +14,11 @@ use reckoning::solve::Solved;
 use crate::dryer::Line;
 use crate::engine::Supply;
 use crate::fault::NotSettled;
-use crate::firing::{Around, Side};
+use crate::firing::{Air, Around, Side};
 use crate::inputs::Inputs;
 use crate::jets::{BlowerState, Jet, Jets, blower, vapour};
 use crate::pass::{Draw, Drawn};
+use crate::starved;
 use crate::state::{FireState, WaterState};
 
 /// Settles the loop at a gauge pressure in the boiler, Pa.
@@ -36,12 +37,9 @@ pub fn settle(inputs: &Inputs, gauge_pa: f64) -> Result<FireState, NotSettled> {
 /// # Errors
 /// [`NotSettled`] where that much cannot burn, or no steam is made.
 pub fn settle_at(inputs: &Inputs, gauge_pa: f64, unknown: f64) -> Result<FireState, NotSettled> {
-    let water = water(inputs, gauge_pa)?;
-    let around = around(inputs, &water);
-    let side = Side::new(&inputs.firing, &around, &REFERENCE_LAWS)?;
-    let round = Round::new(inputs, water, side)?;
-    let drawn = Draw::new(&round)?.at(unknown)?;
-    round.result(drawn)
+    Round::of(inputs, &REFERENCE_LAWS, gauge_pa, |round| {
+        round.result(Draw::new(round)?.at(unknown)?)
+    })
 }
 
 /// As [`settle`], with other laws of viscosity and conductivity of the pure gases: so that a sum
@@ -54,16 +52,16 @@ pub fn settle_on(
     laws: &[PureLaw; 4],
     gauge_pa: f64,
 ) -> Result<FireState, NotSettled> {
-    let water = water(inputs, gauge_pa)?;
-    let around = around(inputs, &water);
-    Round::new(inputs, water, Side::new(&inputs.firing, &around, laws)?)?.settled()
+    Round::of(inputs, laws, gauge_pa, |round| {
+        let settled = round.settled();
+        settled.map_err(|fault| starved::told(round, laws, fault))
+    })
 }
 
 /// Air and metal round the fire.
 fn around(inputs: &Inputs, water: &WaterState) -> Around {
     Around {
-        atmosphere_pa: inputs.site.atmosphere_pa,
-        air_j_kg: inputs.site.air_j_kg,
+        air: Air::of(&inputs.site),
         wall_k: water.wall_k,
         extra_loss_pa: inputs.extra_loss_pa,
     }
@@ -112,6 +110,19 @@ pub(crate) struct Round<'a> {
 }
 
 impl<'a> Round<'a> {
+    /// Does something with the round of these inputs at a gauge pressure, Pa.
+    pub(crate) fn of<T>(
+        inputs: &Inputs,
+        laws: &[PureLaw; 4],
+        gauge_pa: f64,
+        what: impl FnOnce(&Round<'_>) -> Result<T, NotSettled>,
+    ) -> Result<T, NotSettled> {
+        let water = water(inputs, gauge_pa)?;
+        let around = around(inputs, &water);
+        let side = Side::new(&inputs.firing, &around, laws)?;
+        what(&Round::new(inputs, water, side)?)
+    }
+
     fn new(inputs: &'a Inputs, water: WaterState, side: Side<'a>) -> Result<Self, NotSettled> {
         let blower = match &inputs.blower {
             Some(b) => Some(blower(b, inputs, water.boiler_pa, water.steam_j_kg)?),
@@ -149,6 +160,7 @@ impl<'a> Round<'a> {
     pub(crate) fn jets<'b>(&'b self, exhaust: Option<Jet>, gas: &'b FlueGas) -> Jets<'b> {
         Jets {
             chimney: &self.inputs.chimney,
+            wall: self.inputs.chimney_wall(),
             water: self.inputs.exhaust_water,
             exhaust,
             blower: self.blower.map(|b| b.jet),

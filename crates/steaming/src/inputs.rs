@@ -6,6 +6,7 @@
 use formulas::gas::{FlueGas, MoleFractions};
 
 use crate::firing::Firing;
+use crate::jets::ChimneyWall;
 
 /// Everything that the steady loop needs of a plant.
 #[derive(Clone, Copy, Debug)]
@@ -32,6 +33,17 @@ pub struct Inputs {
     pub leak: Option<Leak>,
     /// Draught lost in turns, entry and arrester, Pa.
     pub extra_loss_pa: f64,
+}
+
+impl Inputs {
+    /// What the wall of the chimney takes. Over a coal fire the jets fill a mixing length of which
+    /// the heads are known; over a flame the gas creeps, and takes what a smooth bore takes.
+    pub(crate) fn chimney_wall(&self) -> ChimneyWall {
+        match self.firing {
+            Firing::Bed(_) => ChimneyWall::Heads(self.chimney.friction_heads),
+            Firing::Firebox(_) | Firing::Flue(_) => ChimneyWall::Smooth(self.chimney.height_m),
+        }
+    }
 }
 
 /// Whether the water of wet exhaust dries in the gas.

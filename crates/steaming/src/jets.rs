@@ -1,8 +1,8 @@
 //! The steam jets under the chimney: exhaust and blower, and the jet pump they drive.
 
 use formulas::balance::{
-    enthalpy_lacking, gas_over_steam, jet_momentum, jet_steam, jets_area, round_area, total_area,
-    total_flow, total_momentum,
+    enthalpy_lacking, flux_on_area, friction_heads, gas_over_steam, jet_momentum, jet_steam,
+    jets_area, round_area, total_area, total_flow, total_momentum,
 };
 use formulas::draught::{
     Expansion, JetPump, Mixing, caught_share, drawn_share, entrainment_share, expansion,
@@ -10,6 +10,7 @@ use formulas::draught::{
     net_blast,
 };
 use formulas::gas::{FlueGas, MoleFractions};
+use formulas::heat::{friction_factor, reynolds};
 use formulas::steam::Saturated;
 use reckoning::solve::bracketed;
 
@@ -151,6 +152,8 @@ pub struct JetState {
     pub inlet_m_s: f64,
     /// Speed of the mixture, m/s.
     pub mixed_m_s: f64,
+    /// Friction of the wall, in velocity heads of the mixture.
+    pub friction_heads: f64,
     /// Pressure raised before the mixing factor, Pa.
     pub raised_pa: f64,
     /// Draught of the jets, Pa.
@@ -189,10 +192,20 @@ pub struct MixedState {
     pub mixed_kg_m3: f64,
 }
 
+/// What the wall of the chimney takes of the mixture.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum ChimneyWall {
+    /// So many velocity heads of a mixing length.
+    Heads(f64),
+    /// The friction of a smooth bore of this length, m.
+    Smooth(f64),
+}
+
 /// What the jets work on: prepared once for a pressure.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Jets<'a> {
     pub chimney: &'a Chimney,
+    pub wall: ChimneyWall,
     pub water: ExhaustWater,
     pub exhaust: Option<Jet>,
     pub blower: Option<Jet>,
@@ -225,6 +238,7 @@ impl Jets<'_> {
         let area = |jet: Option<Jet>| jet.map_or(0.0, |j| j.area_m2);
         let nozzles_m2 = total_area(area(self.exhaust), area(self.blower));
         let inlet_m_s = gas_inlet_speed(gas_kg_s, gas.density_kg_m3, choke_m2, nozzles_m2);
+        let friction_heads = self.friction_heads(flow_kg_s, mixed.mixed_k);
         let (exhaust_n, blower_n) = (momentum(self.exhaust), momentum(self.blower));
         let raised_pa = jet_pump(&JetPump {
             j: total_momentum(exhaust_n, blower_n),
@@ -236,7 +250,7 @@ impl Jets<'_> {
             a_m: choke_m2,
             a_e: round_area(self.chimney.top_m),
             k_in: self.chimney.inlet_heads,
-            k_f: self.chimney.friction_heads,
+            k_f: friction_heads,
             eta_d: self.chimney.diffuser_share,
             beta: self.chimney.momentum_factor,
         });
@@ -249,9 +263,24 @@ impl Jets<'_> {
             mixed,
             inlet_m_s,
             mixed_m_s,
+            friction_heads,
             raised_pa,
             net_pa: net_blast(mixing.all, raised_pa),
         })
+    }
+
+    /// Friction of the wall, in velocity heads; the viscosity is that of the flue gas.
+    fn friction_heads(&self, flow_kg_s: f64, mixed_k: f64) -> f64 {
+        match self.wall {
+            ChimneyWall::Heads(heads) => heads,
+            ChimneyWall::Smooth(length_m) => {
+                let bore_m = self.chimney.choke_m;
+                let flux = flux_on_area(1.0, flow_kg_s, round_area(bore_m));
+                let viscosity = self.gas.transport(mixed_k).viscosity;
+                let factor = friction_factor(reynolds(flux, bore_m, viscosity));
+                friction_heads(factor, length_m, bore_m)
+            }
+        }
     }
 
     /// Adds what the jets bring.

@@ -8,6 +8,7 @@
 
 mod assumptions;
 mod band;
+pub mod burner;
 pub mod consumption;
 mod cure;
 mod curve;
@@ -20,12 +21,14 @@ mod fault;
 pub mod fire;
 pub mod firebox;
 mod firing;
+pub mod flue;
 pub mod heat;
 mod inputs;
 pub mod jets;
 mod pass;
 pub mod rules;
 mod seek;
+mod starved;
 mod state;
 mod sweep;
 pub mod tubes;
@@ -36,15 +39,19 @@ pub use band::{
 };
 pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_steps};
 pub use demand::{Above, Held, Holding, greatest_speed};
-pub use explain::{Explained, Origins, explain, explain_draught, explain_heat, explain_use};
+pub use explain::{
+    Explained, ExplainedFlame, Origins, explain, explain_draught, explain_heat, explain_use,
+};
 pub use fault::NotSettled;
 pub use firing::{
-    Bed, BedFire, BedFireState, BedState, Burning, Fire, Firebox, Firing, FiringState, ToWater,
+    Bed, BedFire, BedFireState, BedState, Burning, Fire, Firebox, Firing, FiringState, FlameBox,
+    FlameInFirebox, FlameInFireboxState, FlameInFlue, FlameInFlueState, ToWater,
 };
 pub use inputs::{
     Blast, Blower, Boiler, Chimney, Dryer, Engine, ExhaustWater, Inputs, Leak, Site, air_enthalpy,
 };
 pub use rules::{CARRIED, Carried, Judging, RULES, findings, water_findings};
+pub use starved::Starved;
 pub use state::{FireState, PassState, WaterState};
 pub use sweep::{Crossing, Outlook, Point, Slopes, Stability, Step, Sweep, Word, sweep};
 pub use tubes::{Beyond, Tubes};

@@ -47,7 +47,7 @@ impl<'a> Draw<'a> {
         let solved = seek(self.round.side.balance(), bracket, ACCURACY, |ln_unknown| {
             let pass = self.pass(ln_unknown.exp())?.pass;
             let drawn = pass.left_pa + pass.loss_pa;
-            Ok(pass.left_pa / (drawn.abs() + pass.loss_pa))
+            Ok(pass.left_pa / (drawn.abs() + pass.loss_pa.abs()))
         })?;
         let (drawn, found) = self.at(solved.x.exp())?;
         let balance = Solved {

@@ -198,8 +198,12 @@ pub static DRAUGHT_LOST: Card = Card {
     law: Law::Closed("dp = dp_b + dp_t + dp_x"),
     gives: symbol("dp", &PA, "draught lost before the chimney"),
     takes: &[
-        symbol("dp_b", &PA, "loss of bed, grate and ash"),
-        symbol("dp_t", &PA, "draught taken by the tubes"),
+        symbol(
+            "dp_b",
+            &PA,
+            "loss where the air comes in: bed, grate and ash, or the mouth of a flame",
+        ),
+        symbol("dp_t", &PA, "draught taken by tubes or flue"),
         symbol("dp_x", &PA, "draught lost in turns, entry and arrester"),
     ],
     limits: &[],

@@ -5,6 +5,7 @@
 
 mod account;
 mod fire;
+mod flame;
 mod jets;
 mod steam;
 
@@ -16,6 +17,10 @@ pub use fire::{
     AIR_FOR_FUEL, BED_AND_GRATE_LOSS, DRAUGHT_LOST, FLOW_FOR_FUEL, FLUX_ON_AREA, HEAT_CARRIED,
     HEAT_SET_FREE, LIFT_SHARE, TUBE_LOSS, air_for_fuel, bed_and_grate_loss, draught_lost,
     flow_for_fuel, flux_on_area, heat_carried, heat_set_free, lift_share, tube_loss,
+};
+pub use flame::{
+    FLUE_LOSS, FRICTION_HEADS, SHARE_SET_FREE, WALL_CONVECTION, WALL_HEAT, flue_loss,
+    friction_heads, share_set_free, wall_convection, wall_heat,
 };
 pub use jets::{
     GAS_OVER_STEAM, JET_MOMENTUM, JET_STEAM, JETS_AREA, LENGTH_RATIO, ROUND_AREA, TOTAL_AREA,
@@ -58,6 +63,11 @@ pub static CARDS: &[&Card] = &[
     &HEAT_CARRIED,
     &TUBE_LOSS,
     &DRAUGHT_LOST,
+    &SHARE_SET_FREE,
+    &WALL_CONVECTION,
+    &WALL_HEAT,
+    &FLUE_LOSS,
+    &FRICTION_HEADS,
     &ABSOLUTE_PRESSURE,
     &PRESSURE_SHARE,
     &BACK_PRESSURE,

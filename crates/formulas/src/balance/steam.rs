@@ -187,8 +187,8 @@ pub static USEFUL_HEAT: Card = Card {
     law: Law::Closed("Q_u = Q_r + Q_t - Q_l"),
     gives: symbol("Q_u", &WATT, "heat that makes steam"),
     takes: &[
-        symbol("Q_r", &WATT, "heat radiated to the wall"),
-        symbol("Q_t", &WATT, "heat given in the tubes"),
+        symbol("Q_r", &WATT, "heat to the wall round the fire"),
+        symbol("Q_t", &WATT, "heat to the tubes"),
         symbol("Q_l", &WATT, "heat lost by the outside"),
     ],
     limits: &[],

@@ -70,10 +70,10 @@ pub static ASSUMPTIONS: &[Entering] = &[
     Entering {
         assumption: &EMISSIVITY,
         set: |i, v| {
-            let firebox = i.firing.firebox_mut();
-            firebox.into_iter().for_each(|b| b.emissivity = v);
+            let fired = i.firing.bed_mut();
+            fired.into_iter().for_each(|f| f.firebox.emissivity = v);
         },
-        get: |i| Some(i.firing.firebox()?.emissivity),
+        get: |i| Some(i.firing.bed()?.firebox.emissivity),
     },
     Entering {
         assumption: &WALL_RISE,

@@ -1,34 +1,41 @@
 //! Lines of the chimney: what is lost before it, and what jets and hot column raise.
 
 use formulas::balance::{
-    DRAUGHT_LOST, GAS_OVER_STEAM, ROUND_AREA, TOTAL_AREA, TOTAL_FLOW, TOTAL_MOMENTUM,
+    FRICTION_HEADS, GAS_OVER_STEAM, ROUND_AREA, TOTAL_AREA, TOTAL_FLOW, TOTAL_MOMENTUM,
 };
 use formulas::draught::{
     BUOYANCY, CAUGHT_SHARE, DRAWN_SHARE, ENTRAINMENT_SHARE, GAS_INLET_SPEED, JET_PUMP,
     JOINT_MIXING, MIXED_DENSITY, MIXED_SPEED, MIXED_TEMPERATURE, NET_BLAST, ORIFICE_FLOW,
 };
+use formulas::flue::FLUE_FLUX;
 use formulas::gas;
+use formulas::heat::{FRICTION_FACTOR, REYNOLDS};
 use reckoning::quantity::{
-    Area, J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M3, KG_PER_S, Length, M, M2, NEWTON, ONE, PA,
-    PressureDrop, Ratio, Temperature,
+    Area, J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M3, KG_PER_S, Length, M, M2, NEWTON, ONE, Ratio,
+    Temperature,
 };
 use reckoning::{Ref, Refused};
 
 use super::Filing;
 use super::engine::EngineLines;
-use super::fire::{FireLines, Fuel, TubeLines};
 use super::water::{JetLines, Water};
+use super::way::Way;
 use crate::inputs::ExhaustWater;
-use crate::jets::{Jet, STEAM_J_KG_K};
+use crate::jets::{ChimneyWall, Jet, STEAM_J_KG_K};
 
 /// The lines filed before.
 pub(super) struct Before<'a> {
     pub water: &'a Water,
     pub engine: Option<&'a EngineLines>,
     pub blower: Option<&'a JetLines>,
-    pub fuel: &'a Fuel,
-    pub fire: &'a FireLines,
-    pub tubes: &'a TubeLines,
+    pub way: &'a Way,
+}
+
+/// Lines of the air outside.
+#[derive(Clone, Copy)]
+pub(super) struct Outside {
+    pub molar_mass: Ref,
+    pub density: Ref,
 }
 
 /// The gas that comes to the chimney.
@@ -40,20 +47,20 @@ struct Gas {
 
 /// The mixture.
 struct Mixed {
+    k: Ref,
     density: Ref,
     flow: Ref,
 }
 
 impl Filing<'_> {
-    /// Files the chimney and gives the line of the draught lost before it.
-    pub(super) fn draught(&mut self, before: &Before<'_>) -> Result<Ref, Refused> {
+    /// Files the chimney.
+    pub(super) fn draught(&mut self, before: &Before<'_>) -> Result<(), Refused> {
         let pass = self.state.pass;
-        let names = ("dp_x", "draught lost in turns, entry and arrester");
-        let extra = self.state.inputs.extra_loss_pa;
-        let extra = self.given::<PressureDrop>("smokebox.loss", names, &PA, extra);
-        let from = [before.fire.bed_loss, before.tubes.loss, extra];
-        let lost = self.settle(&DRAUGHT_LOST, &from, pass.loss_pa)?;
-        let outside = self.outside(before.water)?;
+        let lost = before.way.lost;
+        let outside = match &before.way.flame {
+            Some((_, outside)) => outside.density,
+            None => self.outside(before.water)?.density,
+        };
         let gas = self.chimney_gas(before, lost, outside)?;
         let blast = before.engine.and_then(|e| e.jet.as_ref());
         self.jet_pump(before, blast, &gas)?;
@@ -61,11 +68,11 @@ impl Filing<'_> {
         let height = self.state.inputs.chimney.height_m;
         let height = self.given::<Length>("chimney.height", names, &M, height);
         self.settle(&BUOYANCY, &[height, outside, gas.density], pass.lift_pa)?;
-        Ok(lost)
+        Ok(())
     }
 
     /// Density of dry air outside.
-    fn outside(&mut self, water: &Water) -> Result<Ref, Refused> {
+    pub(super) fn outside(&mut self, water: &Water) -> Result<Outside, Refused> {
         let dry = gas::MoleFractions::DRY_AIR;
         let how = (
             "gases of which the air consists",
@@ -81,11 +88,11 @@ impl Filing<'_> {
         let names = ("T_a", "temperature of the air");
         let air_k = self.state.inputs.site.air_k;
         let t = self.given::<Temperature>("site.air", names, &KELVIN, air_k);
-        self.settle(
-            &gas::DENSITY,
-            &[mass, t, water.air.p],
-            self.state.pass.outside_kg_m3,
-        )
+        let from = [mass, t, water.air.p];
+        Ok(Outside {
+            molar_mass: mass,
+            density: self.settle(&gas::DENSITY, &from, self.state.pass.outside_kg_m3)?,
+        })
     }
 
     fn chimney_gas(
@@ -107,15 +114,15 @@ impl Filing<'_> {
                 names,
                 &KELVIN,
                 state.gas_k,
-                &[before.tubes.smoke_k, leak],
+                &[before.way.smoke_k, leak],
                 how,
             )
         } else {
-            before.tubes.smoke_k
+            before.way.smoke_k
         };
         let flow = self.settle(
             &TOTAL_FLOW,
-            &[before.fire.gas, leak],
+            &[before.way.gas, leak],
             state.gas_kg_s + state.leak_kg_s,
         )?;
         let density = if self.state.inputs.leak.is_some() {
@@ -123,7 +130,7 @@ impl Filing<'_> {
             let names = ("rho_g", "density of the gas in the smokebox");
             self.marched(names, &KG_PER_M3, state.density_kg_m3, &[k, leak], how)
         } else {
-            let from = [before.fuel.molar_mass, k, before.water.air.p];
+            let from = [before.way.fuel.molar_mass, k, before.water.air.p];
             self.settle(&gas::DENSITY, &from, state.density_kg_m3)?
         };
         Ok(Gas { flow, k, density })
@@ -163,7 +170,11 @@ impl Filing<'_> {
         let inlet = self.settle(&GAS_INLET_SPEED, &from, jets.inlet_m_s)?;
         let from = [mixed.flow, mixed.density, choke];
         let speed = self.settle(&MIXED_SPEED, &from, jets.mixed_m_s)?;
-        let [bell, wall, taper, even] = self.losses();
+        let names = ("k_in", "loss of the gas at the bell");
+        let bell = self.state.inputs.chimney.inlet_heads;
+        let bell = self.given::<Ratio>("chimney.inlet-loss", names, &ONE, bell);
+        let wall = self.wall(before, (mixed.flow, mixed.k), (choke, jets.friction_heads))?;
+        let [taper, even] = self.losses();
         let from = [
             momentum,
             gas.flow,
@@ -197,38 +208,51 @@ impl Filing<'_> {
         ))
     }
 
-    /// Bell, wall, taper and unevenness of the stream.
-    fn losses(&mut self) -> [Ref; 4] {
+    /// Friction of the wall: as given, or that of a smooth bore.
+    fn wall(
+        &mut self,
+        before: &Before<'_>,
+        (flow, k): (Ref, Ref),
+        (choke, heads): (Ref, f64),
+    ) -> Result<Ref, Refused> {
         let chimney = self.state.inputs.chimney;
-        let mut ratio = |field, symbol, meaning, value| {
-            self.given::<Ratio>(field, (symbol, meaning), &ONE, value)
+        let ChimneyWall::Smooth(length_m) = self.state.inputs.chimney_wall() else {
+            let names = ("k_f", "friction of the mixing length");
+            return Ok(self.given::<Ratio>("chimney.friction", names, &ONE, heads));
         };
-        [
-            ratio(
-                "chimney.inlet-loss",
-                "k_in",
-                "loss of the gas at the bell",
-                chimney.inlet_heads,
-            ),
-            ratio(
-                "chimney.friction",
-                "k_f",
-                "friction of the mixing length",
-                chimney.friction_heads,
-            ),
-            ratio(
-                "chimney.diffuser-efficiency",
-                "eta_d",
-                "share of the velocity head that a taper gives back",
-                chimney.diffuser_share,
-            ),
-            ratio(
-                "chimney.momentum-factor",
-                "beta",
-                "momentum of the mixture over that of an even stream",
-                chimney.momentum_factor,
-            ),
-        ]
+        let viscosity = self
+            .state
+            .burning
+            .gas
+            .transport(self.state.pass.jets.mixed.mixed_k)
+            .viscosity;
+        let mu = self.property(&gas::VISCOSITY, k, &before.way.fuel, viscosity)?;
+        let flux = self.working.worked(&FLUE_FLUX, &[flow, choke])?;
+        let names = ("d_c", "bore of the choke");
+        let bore = self.given::<Length>("chimney.choke", names, &M, chimney.choke_m);
+        let re = self.working.worked(&REYNOLDS, &[flux, bore, mu])?;
+        let factor = self.working.worked(&FRICTION_FACTOR, &[re])?;
+        let names = ("L", "length of the chimney");
+        let length = self.given::<Length>("chimney.height", names, &M, length_m);
+        self.settle(&FRICTION_HEADS, &[factor, length, bore], heads)
+    }
+
+    /// Taper and unevenness of the stream.
+    fn losses(&mut self) -> [Ref; 2] {
+        let chimney = self.state.inputs.chimney;
+        let names = (
+            "eta_d",
+            "share of the velocity head that a taper gives back",
+        );
+        let field = "chimney.diffuser-efficiency";
+        let taper = self.given::<Ratio>(field, names, &ONE, chimney.diffuser_share);
+        let names = (
+            "beta",
+            "momentum of the mixture over that of an even stream",
+        );
+        let field = "chimney.momentum-factor";
+        let even = self.given::<Ratio>(field, names, &ONE, chimney.momentum_factor);
+        [taper, even]
     }
 
     /// The sum of what exhaust and blower bring; of one alone that one.
@@ -271,13 +295,17 @@ impl Filing<'_> {
             let names = ("rho_g", "density of the gas at the mixed temperature");
             self.marched(names, &KG_PER_M3, state.gas_kg_m3, &[t], how)
         } else {
-            let from = [before.fuel.molar_mass, t, before.water.air.p];
+            let from = [before.way.fuel.molar_mass, t, before.water.air.p];
             self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?
         };
         let from = [steam, vapour, gas.flow, gas_density];
         let density = self.settle(&MIXED_DENSITY, &from, state.mixed_kg_m3)?;
         let flow = self.working.worked(&TOTAL_FLOW, &[steam, gas.flow])?;
-        Ok(Mixed { density, flow })
+        Ok(Mixed {
+            k: t,
+            density,
+            flow,
+        })
     }
 
     /// Heat that the steam lacks of dry as it mixes.

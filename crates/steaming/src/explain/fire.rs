@@ -25,7 +25,9 @@ use crate::firing::{Bed, BedFire, BedFireState, BedState, Fire, Firebox};
 use crate::tubes::{March, Section, Tubes};
 
 /// Lines of the fuel and of its gas.
+#[derive(Clone, Copy)]
 pub(super) struct Fuel {
+    pub need: Ref,
     pub air: Ref,
     pub flue: Ref,
     pub heating_value: Ref,
@@ -95,10 +97,22 @@ impl Filing<'_> {
         ]
     }
 
-    pub(super) fn fuel(&mut self, fire: &Fire) -> Result<Fuel, Refused> {
-        let [c, h, o, s, n, w, ash] = self.composition(fire);
+    /// Coal, and what it burns to.
+    pub(super) fn coal(&mut self, fire: &Fire) -> Result<Fuel, Refused> {
+        let composition = self.composition(fire);
         let names = ("lambda", "air ratio");
         let lambda = self.given::<Ratio>("fire.air-ratio", names, &ONE, fire.air_ratio);
+        self.fuel(composition, lambda, "fire.heating-value")
+    }
+
+    /// Air and gas for a kilogram of a fuel, from the shares of carbon, hydrogen, oxygen, sulphur,
+    /// nitrogen, water and ash, at an air ratio; its heating value is that of a field.
+    pub(super) fn fuel(
+        &mut self,
+        [c, h, o, s, n, w, ash]: [Ref; 7],
+        lambda: Ref,
+        heating_value: &'static str,
+    ) -> Result<Fuel, Refused> {
         let need = self.working.worked(&STOICHIOMETRIC_AIR, &[c, h, o, s])?;
         let burning = &self.state.burning;
         let air = self.settle(&AIR_FOR_FUEL, &[lambda, need], burning.air_kg_kg)?;
@@ -111,10 +125,10 @@ impl Filing<'_> {
             self.settle(&OXYGEN_SHARE, &from, fractions.o2)?,
         ];
         let names = ("H_u", "lower heating value as fired");
-        let value = fire.heating_value_j_kg;
-        let field = "fire.heating-value";
-        let heating_value = self.given::<SpecificEnergy>(field, names, &J_PER_KG, value);
+        let value = burning.heating_value_j_kg;
+        let heating_value = self.given::<SpecificEnergy>(heating_value, names, &J_PER_KG, value);
         Ok(Fuel {
+            need,
             air,
             flue,
             heating_value,
@@ -136,7 +150,7 @@ impl Filing<'_> {
     }
 
     /// A property of the flue gas times the factor with which the state was settled.
-    fn carried_on(
+    pub(super) fn carried_on(
         &mut self,
         card: &'static Card,
         t: Ref,

@@ -8,8 +8,12 @@ mod coil;
 mod draught;
 mod engine;
 mod fire;
+mod flame;
+mod flame_box;
+mod flue;
 mod radiation;
 mod water;
+mod way;
 
 pub use account::{explain_draught, explain_heat, explain_use};
 
@@ -25,7 +29,6 @@ use formulas::balance::{
 use reckoning::quantity::{KELVIN, KG_PER_S, M2, Power, Temperature, WATT};
 use reckoning::solve::Solved;
 
-use crate::firing::{Firing, FiringState};
 use crate::state::FireState;
 
 /// Says where the value of a plan field came from.
@@ -36,12 +39,14 @@ pub type Origins<'a> = &'a dyn Fn(&'static str) -> Given;
 pub struct Explained {
     /// Fuel burnt.
     pub fuel: Ref,
-    /// Temperature of the gas in the firebox.
+    /// Temperature of the hottest gas: of that in a firebox, which is stirred.
     pub gas_temperature: Ref,
-    /// Temperature of the smoke behind the tubes.
+    /// Temperature of the gas where it comes to the smokebox.
     pub smoke_temperature: Ref,
     /// Loss of the bare bed over its weight, where there is a bed.
     pub lift: Option<Ref>,
+    /// The flame, where one burns.
+    pub flame: Option<ExplainedFlame>,
     /// Draught lost before the chimney.
     pub draught_lost: Ref,
     /// Back pressure, where there is an engine.
@@ -54,6 +59,21 @@ pub struct Explained {
     pub steaming_ratio: Option<Ref>,
     /// Efficiency on the lower heating value.
     pub efficiency: Ref,
+}
+
+/// The lines of a flame that a reader asks for first.
+#[derive(Clone, Copy, Debug)]
+pub struct ExplainedFlame {
+    /// All the air over the air needed.
+    pub air_ratio: Ref,
+    /// Primary air over the air needed.
+    pub primary_ratio: Ref,
+    /// Gradient at the ports over that of blow-off; `None` where wicks burn.
+    pub blow_off: Option<Ref>,
+    /// Share of the fuel that has burnt at the first cross tube; `None` without one.
+    pub burnt_at_first: Option<Ref>,
+    /// Share of the fuel that has burnt at the end of the flue; `None` in a firebox.
+    pub burnt: Option<Ref>,
 }
 
 /// Files a settled state.
@@ -74,34 +94,29 @@ pub fn explain(
     let water = filing.water()?;
     let engine = filing.engine(&water)?;
     let blower = filing.blower(&water)?;
-    let (Firing::Bed(fired), FiringState::Bed(settled)) =
-        (&state.inputs.firing, &state.pass.firing);
-    let fuel = filing.fuel(&fired.fire)?;
-    let fire = filing.fire(&fuel, &water, (fired, settled))?;
-    let tubes = filing.tubes(
-        &fuel,
-        (fire.gas, fire.gas_k),
-        &water,
-        (&fired.tubes, &settled.tubes),
-    )?;
-    let draught_lost = filing.draught(&draught::Before {
+    let way = filing.way(&water)?;
+    filing.draught(&draught::Before {
         water: &water,
         engine: engine.as_ref(),
         blower: blower.as_ref(),
-        fuel: &fuel,
-        fire: &fire,
-        tubes: &tubes,
+        way: &way,
     })?;
-    let heat = (fire.radiant, tubes.heat);
-    let end = filing.result(&water, heat, (fire.fuel_burnt, fuel.heating_value))?;
+    let end = filing.result(&water, way.heat, (way.fuel_burnt, way.fuel.heating_value))?;
     let steam = (engine.as_ref().map(|e| e.steam), blower.map(|b| b.steam));
     let (demand, steaming_ratio) = filing.demand(steam, end.evaporation)?;
     Ok(Explained {
-        fuel: fire.fuel_burnt,
-        gas_temperature: fire.gas_k,
-        smoke_temperature: tubes.smoke_k,
-        lift: Some(fire.lift),
-        draught_lost,
+        fuel: way.fuel_burnt,
+        gas_temperature: way.hottest_k,
+        smoke_temperature: way.smoke_k,
+        lift: way.lift,
+        flame: way.flame.map(|(flame, _)| ExplainedFlame {
+            air_ratio: flame.air_ratio,
+            primary_ratio: flame.primary_ratio,
+            blow_off: flame.blow_off,
+            burnt_at_first: flame.burnt.and_then(|(first, _)| first),
+            burnt: flame.burnt.map(|(_, end)| end),
+        }),
+        draught_lost: way.lost,
         back_pressure: engine.map(|e| e.back),
         evaporation: end.evaporation,
         demand,

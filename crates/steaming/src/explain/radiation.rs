@@ -14,7 +14,7 @@ use super::water::Water;
 use crate::tubes::{March, Tubes};
 
 /// Pressures of the gas, of its water vapour and of its carbon dioxide.
-struct Pressures {
+pub(super) struct Pressures {
     gas: Ref,
     h2o: Ref,
     co2: Ref,
@@ -28,16 +28,7 @@ impl Filing<'_> {
         (gas_k, bore): (Ref, Ref),
         (tubes, march): (&Tubes, &March),
     ) -> Result<(), Refused> {
-        let [co2, h2o, _] = fuel.shares;
-        let p = Pressures {
-            gas: water.air.p,
-            h2o: self
-                .working
-                .worked(&PARTIAL_PRESSURE, &[h2o, water.air.p])?,
-            co2: self
-                .working
-                .worked(&PARTIAL_PRESSURE, &[co2, water.air.p])?,
-        };
+        let p = self.pressures(fuel, water)?;
         let path = self.working.worked(&TUBE_BEAM, &[bore])?;
         let emitted = self.emissivity(gas_k, path, &p)?;
         let from = [path, gas_k, water.wall_k];
@@ -55,7 +46,18 @@ impl Filing<'_> {
         Ok(())
     }
 
-    fn emissivity(&mut self, t: Ref, path: Ref, p: &Pressures) -> Result<Ref, Refused> {
+    /// Pressures of the gas and of what radiates in it.
+    pub(super) fn pressures(&mut self, fuel: &Fuel, water: &Water) -> Result<Pressures, Refused> {
+        let [co2, h2o, _] = fuel.shares;
+        let p = water.air.p;
+        Ok(Pressures {
+            gas: p,
+            h2o: self.working.worked(&PARTIAL_PRESSURE, &[h2o, p])?,
+            co2: self.working.worked(&PARTIAL_PRESSURE, &[co2, p])?,
+        })
+    }
+
+    pub(super) fn emissivity(&mut self, t: Ref, path: Ref, p: &Pressures) -> Result<Ref, Refused> {
         let from = [t, p.gas, p.h2o, path];
         let water = self.working.worked(&WATER_VAPOUR_EMISSIVITY, &from)?;
         let from = [t, p.gas, p.co2, path];

@@ -103,6 +103,8 @@ pub struct BedState {
     pub rate_kg_m2_s: f64,
     /// Primary air over grate area, kg/(m² s).
     pub flux_kg_m2_s: f64,
+    /// Temperature of the gas in the bed, K.
+    pub gas_k: f64,
     /// Density of the gas in the bed, kg/m³.
     pub gas_kg_m3: f64,
     /// Viscosity of the gas in the bed, Pa s.
@@ -135,7 +137,7 @@ impl<'a> BedSide<'a> {
         let bed = &fired.bed;
         let burning = fired.fire.burning(laws)?;
         let gas = BedGas {
-            density: burning.gas.density(bed.gas_k, around.atmosphere_pa),
+            density: burning.gas.density(bed.gas_k, around.air.pa),
             viscosity: bed.viscosity_factor * burning.gas.transport(bed.gas_k).viscosity,
         };
         let voidage = bed.packing.voidage;
@@ -160,7 +162,7 @@ impl<'a> BedSide<'a> {
         let air_kg_s = flow_for_fuel(burning.air_kg_kg, fuel_kg_s);
         let gas_kg_s = flow_for_fuel(burning.flue_kg_kg, fuel_kg_s);
         let (burnt, value) = (burning.burnt_share, burning.heating_value_j_kg);
-        let heat_w = heat_set_free(burnt, fuel_kg_s, value, air_kg_s, self.around.air_j_kg);
+        let heat_w = heat_set_free(burnt, fuel_kg_s, value, air_kg_s, self.around.air.j_kg);
         let fire = firebox::Fire { heat_w, gas_kg_s };
         let way = (&self.fired.firebox, &self.fired.tubes);
         let (firebox, tubes) = self.around.box_and_tubes(way, &fire, &burning.gas)?;
@@ -188,6 +190,7 @@ impl<'a> BedSide<'a> {
         BedState {
             rate_kg_m2_s: flux_on_area(1.0, fuel_kg_s, bed.grate_m2),
             flux_kg_m2_s: flux,
+            gas_k: bed.gas_k,
             gas_kg_m3: self.gas.density,
             gas_pa_s: self.gas.viscosity,
             bare_pa,

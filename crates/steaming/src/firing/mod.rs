@@ -8,16 +8,26 @@
 //! | kind | source of heat | way of the gas |
 //! | --- | --- | --- |
 //! | [`Firing::Bed`] | a bed of coal on a grate | wetted firebox, fire tubes |
+//! | [`Firing::Firebox`] | a gas burner or wicks, no bed | the same firebox and tubes |
+//! | [`Firing::Flue`] | a gas burner or wicks | centre flue, cross tubes |
 
 mod bed;
+mod in_firebox;
+mod in_flue;
 
 pub(crate) use bed::BedSide;
 pub use bed::{Bed, BedFire, BedFireState, BedState, Fire};
+pub(crate) use in_firebox::FireboxSide;
+pub use in_firebox::{FlameBox, FlameInFirebox, FlameInFireboxState};
+pub(crate) use in_flue::FlueSide;
+pub use in_flue::{FlameInFlue, FlameInFlueState};
 
-use formulas::gas::{FlueGas, PureLaw};
+use formulas::gas::{FlueGas, MoleFractions, PureLaw};
 
+use crate::burner::{Flame, FlameState};
 use crate::fault::NotSettled;
 use crate::firebox::{self, Settled, Walls};
+use crate::inputs::Site;
 use crate::tubes::{self, March, Stream, Tubes};
 
 /// What burns, and the way that its gas takes to the smokebox.
@@ -25,6 +35,10 @@ use crate::tubes::{self, March, Stream, Tubes};
 pub enum Firing {
     /// A bed of coal on a grate, in a wetted firebox with fire tubes.
     Bed(BedFire),
+    /// A flame in that firebox without a bed: dual fuel.
+    Firebox(FlameInFirebox),
+    /// A flame in a centre flue with cross tubes.
+    Flue(FlameInFlue),
 }
 
 /// The wetted box round the fire.
@@ -53,9 +67,17 @@ pub struct Burning {
 
 /// The settled fire with the way of its gas.
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "a state is copied whole, and nothing of it lies on the heap"
+)]
 pub enum FiringState {
     /// A bed with its firebox and tubes.
     Bed(BedFireState),
+    /// A flame with its firebox and tubes.
+    Firebox(FlameInFireboxState),
+    /// A flame with its flue.
+    Flue(FlameInFlueState),
 }
 
 /// Heat that comes to the water, W.
@@ -73,6 +95,7 @@ impl Firing {
     pub fn bed(&self) -> Option<&BedFire> {
         match self {
             Self::Bed(fired) => Some(fired),
+            Self::Firebox(_) | Self::Flue(_) => None,
         }
     }
 
@@ -80,21 +103,7 @@ impl Firing {
     pub fn bed_mut(&mut self) -> Option<&mut BedFire> {
         match self {
             Self::Bed(fired) => Some(fired),
-        }
-    }
-
-    /// The wetted firebox; `None` where the fire burns in a flue.
-    #[must_use]
-    pub fn firebox(&self) -> Option<&Firebox> {
-        match self {
-            Self::Bed(fired) => Some(&fired.firebox),
-        }
-    }
-
-    /// As [`Self::firebox`], to be changed.
-    pub fn firebox_mut(&mut self) -> Option<&mut Firebox> {
-        match self {
-            Self::Bed(fired) => Some(&mut fired.firebox),
+            Self::Firebox(_) | Self::Flue(_) => None,
         }
     }
 
@@ -103,6 +112,8 @@ impl Firing {
     pub fn tubes(&self) -> Option<&Tubes> {
         match self {
             Self::Bed(fired) => Some(&fired.tubes),
+            Self::Firebox(fired) => Some(&fired.tubes),
+            Self::Flue(_) => None,
         }
     }
 
@@ -110,6 +121,61 @@ impl Firing {
     pub fn tubes_mut(&mut self) -> Option<&mut Tubes> {
         match self {
             Self::Bed(fired) => Some(&mut fired.tubes),
+            Self::Firebox(fired) => Some(&mut fired.tubes),
+            Self::Flue(_) => None,
+        }
+    }
+
+    /// The flame; `None` where a bed burns.
+    #[must_use]
+    pub fn flame(&self) -> Option<&Flame> {
+        match self {
+            Self::Bed(_) => None,
+            Self::Firebox(fired) => Some(&fired.flame),
+            Self::Flue(fired) => Some(&fired.flame),
+        }
+    }
+
+    /// As [`Self::flame`], to be changed.
+    pub fn flame_mut(&mut self) -> Option<&mut Flame> {
+        match self {
+            Self::Bed(_) => None,
+            Self::Firebox(fired) => Some(&mut fired.flame),
+            Self::Flue(fired) => Some(&mut fired.flame),
+        }
+    }
+
+    /// The flame in its flue; `None` where the gas takes tubes.
+    #[must_use]
+    pub fn flue(&self) -> Option<&FlameInFlue> {
+        match self {
+            Self::Flue(fired) => Some(fired),
+            Self::Bed(_) | Self::Firebox(_) => None,
+        }
+    }
+
+    /// As [`Self::flue`], to be changed.
+    pub fn flue_mut(&mut self) -> Option<&mut FlameInFlue> {
+        match self {
+            Self::Flue(fired) => Some(fired),
+            Self::Bed(_) | Self::Firebox(_) => None,
+        }
+    }
+
+    /// The flame in its firebox; `None` where a bed burns, or the gas takes a flue.
+    #[must_use]
+    pub fn flame_box(&self) -> Option<&FlameInFirebox> {
+        match self {
+            Self::Firebox(fired) => Some(fired),
+            Self::Bed(_) | Self::Flue(_) => None,
+        }
+    }
+
+    /// As [`Self::flame_box`], to be changed.
+    pub fn flame_box_mut(&mut self) -> Option<&mut FlameInFirebox> {
+        match self {
+            Self::Firebox(fired) => Some(fired),
+            Self::Bed(_) | Self::Flue(_) => None,
         }
     }
 }
@@ -120,33 +186,47 @@ impl FiringState {
     pub fn bed(&self) -> Option<&BedFireState> {
         match self {
             Self::Bed(state) => Some(state),
+            Self::Firebox(_) | Self::Flue(_) => None,
         }
     }
 
-    /// The stirred firebox; `None` where the fire burns in a flue.
+    /// The flame; `None` where a bed burns.
     #[must_use]
-    pub fn firebox(&self) -> Option<&Settled> {
+    pub fn flame(&self) -> Option<&FlameState> {
         match self {
-            Self::Bed(state) => Some(&state.firebox),
+            Self::Bed(_) => None,
+            Self::Firebox(state) => Some(&state.flame),
+            Self::Flue(state) => Some(&state.flame),
         }
     }
 
-    /// The fire tubes; `None` where the gas takes a flue.
+    /// The flame with its flue; `None` where the gas takes tubes.
     #[must_use]
-    pub fn tubes(&self) -> Option<&March> {
+    pub fn flue(&self) -> Option<&FlameInFlueState> {
         match self {
-            Self::Bed(state) => Some(&state.tubes),
+            Self::Flue(state) => Some(state),
+            Self::Bed(_) | Self::Firebox(_) => None,
         }
     }
 
     /// Heat that comes to the water.
     #[must_use]
     pub fn to_water(&self) -> ToWater {
+        let (wall_w, tubes_w) = match self {
+            Self::Bed(state) => (state.firebox.radiant_w, state.tubes.heat_w),
+            Self::Firebox(state) => (state.firebox.wall_w(), state.tubes.heat_w),
+            Self::Flue(state) => (state.flue.wall_w, state.flue.cross_w),
+        };
+        ToWater { wall_w, tubes_w }
+    }
+
+    /// Temperature of the hottest gas, mean of a section, K.
+    #[must_use]
+    pub fn hottest_k(&self) -> f64 {
         match self {
-            Self::Bed(state) => ToWater {
-                wall_w: state.firebox.radiant_w,
-                tubes_w: state.tubes.heat_w,
-            },
+            Self::Bed(state) => state.firebox.gas_k,
+            Self::Firebox(state) => state.firebox.gas_k,
+            Self::Flue(state) => state.flue.hottest_k,
         }
     }
 
@@ -155,6 +235,33 @@ impl FiringState {
     pub fn behind_k(&self) -> f64 {
         match self {
             Self::Bed(state) => state.tubes.outlet.gas_k,
+            Self::Firebox(state) => state.tubes.outlet.gas_k,
+            Self::Flue(state) => state.flue.outlet.gas_k,
+        }
+    }
+}
+
+/// The air outside.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Air {
+    /// Pressure, Pa.
+    pub(crate) pa: f64,
+    /// Enthalpy above 298.15 K, J/kg.
+    pub(crate) j_kg: f64,
+    /// Density, kg/m³.
+    pub(crate) kg_m3: f64,
+    /// Molar mass, kg/kmol.
+    pub(crate) molar_mass: f64,
+}
+
+impl Air {
+    pub(crate) fn of(site: &Site) -> Self {
+        let dry = FlueGas::new(&MoleFractions::DRY_AIR);
+        Self {
+            pa: site.atmosphere_pa,
+            j_kg: site.air_j_kg,
+            kg_m3: dry.density(site.air_k, site.atmosphere_pa),
+            molar_mass: dry.molar_mass(),
         }
     }
 }
@@ -162,8 +269,7 @@ impl FiringState {
 /// Air and metal round the fire, which stay the same while the unknown is sought.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Around {
-    pub(crate) atmosphere_pa: f64,
-    pub(crate) air_j_kg: f64,
+    pub(crate) air: Air,
     /// Temperature of the wetted metal, K.
     pub(crate) wall_k: f64,
     /// Draught lost in turns, entry and arrester, Pa.
@@ -189,7 +295,7 @@ impl Around {
             gas_kg_s: fire.gas_kg_s,
             inlet_k: stirred.gas_k,
             wall_k: self.wall_k,
-            pressure_pa: self.atmosphere_pa,
+            pressure_pa: self.air.pa,
         };
         Ok((stirred, tubes::march(tubes, &stream, gas)?))
     }
@@ -210,8 +316,14 @@ pub(crate) struct HotGas {
 }
 
 /// A firing prepared for one pressure in the boiler.
+#[expect(
+    clippy::large_enum_variant,
+    reason = "there is one of them for a settling, and it stays where it is"
+)]
 pub(crate) enum Side<'a> {
     Bed(BedSide<'a>),
+    Firebox(FireboxSide<'a>),
+    Flue(FlueSide<'a>),
 }
 
 impl<'a> Side<'a> {
@@ -222,6 +334,8 @@ impl<'a> Side<'a> {
     ) -> Result<Self, NotSettled> {
         Ok(match firing {
             Firing::Bed(fired) => Self::Bed(BedSide::new(fired, around, laws)?),
+            Firing::Firebox(fired) => Self::Firebox(FireboxSide::new(fired, around, laws)?),
+            Firing::Flue(fired) => Self::Flue(FlueSide::new(fired, around, laws)?),
         })
     }
 
@@ -229,6 +343,8 @@ impl<'a> Side<'a> {
     pub(crate) fn balance(&self) -> &'static str {
         match self {
             Self::Bed(_) => "draught against the losses of bed and tubes",
+            Self::Firebox(_) => "draught against the losses of mouth and tubes",
+            Self::Flue(_) => "draught against the losses of mouth and flue",
         }
     }
 
@@ -236,6 +352,8 @@ impl<'a> Side<'a> {
     pub(crate) fn bracket(&self) -> Result<(f64, f64), NotSettled> {
         match self {
             Self::Bed(side) => Ok(side.bracket()),
+            Self::Firebox(side) => side.bracket(),
+            Self::Flue(side) => side.bracket(),
         }
     }
 
@@ -243,6 +361,8 @@ impl<'a> Side<'a> {
     pub(crate) fn at(&self, unknown: f64) -> Result<HotGas, NotSettled> {
         match self {
             Self::Bed(side) => side.at(unknown),
+            Self::Firebox(side) => side.at(unknown),
+            Self::Flue(side) => side.at(unknown),
         }
     }
 }

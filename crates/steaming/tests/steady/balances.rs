@@ -83,7 +83,7 @@ fn half_and_twice_the_slices_of_the_tubes_agree() {
     let state = fire::settle(&plant(2.2), bar(4.0)).expect("a balance");
     let stream = tubes::Stream {
         gas_kg_s: state.pass.gas_kg_s,
-        inlet_k: state.pass.firing.firebox().expect("a firebox").gas_k,
+        inlet_k: state.pass.firing.hottest_k(),
         wall_k: state.water.wall_k,
         pressure_pa: state.inputs.site.atmosphere_pa,
     };

@@ -1,0 +1,11 @@
+//! A gas fire in a centre flue.
+
+#[path = "../gf1/mod.rs"]
+mod gf1;
+#[path = "../../../formulas/tests/kinetic_theory/mod.rs"]
+mod kinetic_theory;
+
+mod burner;
+mod explaining;
+mod independent_gf1;
+mod variants;

@@ -181,7 +181,7 @@ pub static JET_THRUST: Card = Card {
         P_A,
         AREA,
     ],
-    limits: &[Limit::at_least("p_e - p_a", -1e-6)],
+    limits: &[Limit::at_least("p_e / p_a", 0.9999)],
     spread: Spread::Percent(10.0),
     cite: Cite {
         source: &DERIVED,

@@ -74,7 +74,7 @@ pub fn check_by(
     let proof = prove(plan, workshop, plates.as_ref(), &steaming);
     let benches = bench(plan, workshop);
     let mut judged = judged(&resolved, &steaming, &proof);
-    let mounted = mounted(plan, &resolved, &steaming);
+    let mounted = mounted(plan, workshop, &resolved, &steaming);
     let open = uncovered::findings(plan, proof.leading().chain(&mounted));
     judged.extend(
         mounted
@@ -125,9 +125,14 @@ fn judged(resolved: &Resolved, steaming: &Steaming, proof: &Proof) -> Vec<Judged
 }
 
 /// Valve, feed, gauges and plug, for the greatest fire.
-fn mounted(plan: &Plan, resolved: &Resolved, steaming: &Steaming) -> Vec<Finding> {
+fn mounted(
+    plan: &Plan,
+    workshop: &Workshop,
+    resolved: &Resolved,
+    steaming: &Steaming,
+) -> Vec<Finding> {
     proof::mountings(
-        &proof_door::mountings(plan, &resolved.plant),
+        &proof_door::mountings(plan, &resolved.plant, proof_door::wires(workshop)),
         &proof_door::raising(plan, &resolved.plant, steaming.greatest.clone()),
     )
 }

@@ -4,8 +4,8 @@ use crate::entry::Entry;
 use crate::file::File;
 use crate::section::{
     Ash, Blast, Blowdown, Blower, Boiler, BoilerForm, Burner, Chimney, Dryer, Duty, Engine, Feed,
-    Fire, Fitting, FusiblePlug, Gas, Grate, PressureGauge, Room, SafetyValve, Site, Smokebox,
-    Spirit, WaterGauge,
+    Fire, Fitting, FusiblePlug, Gas, Grate, Interlock, PressureGauge, Room, SafetyValve, Site,
+    Smokebox, Spirit, WaterGauge,
 };
 use crate::visit::{Section, Visitor};
 
@@ -69,6 +69,8 @@ pub struct Plan {
     pub blow_down: Blowdown,
     /// Fusible plug.
     pub fusible_plug: FusiblePlug,
+    /// What puts a gas fire out by itself.
+    pub interlock: Interlock,
     /// Turned parts.
     pub fittings: Vec<Fitting>,
 }
@@ -163,6 +165,11 @@ impl Plan {
         v.table("water-gauge", "the water gauge", &mut self.water_gauge);
         v.table("blow-down", "the blow-down valve", &mut self.blow_down);
         v.table("fusible-plug", "the fusible plug", &mut self.fusible_plug);
+        v.table(
+            "interlock",
+            "what puts a gas fire out by itself",
+            &mut self.interlock,
+        );
         v.rows(
             "fitting",
             "a part to be made on the lathe",

@@ -39,8 +39,11 @@ fn every_rule_is_in_the_register_once_and_cited() {
             finding.set
         );
     }
+    let mut sprung = sample::valve();
+    sprung.spring = Some(proof::Spring::default());
     let mounted = proof::Mountings {
-        valves: vec![sample::valve()],
+        valves: vec![sprung],
+        heating: Some(proof::Heating::Gas),
         feeds: vec![sample::feed()],
         ..proof::Mountings::default()
     };

@@ -3,8 +3,10 @@
 mod frame;
 mod inner;
 mod mount;
+mod spring;
 
 pub use mount::{mountings, raising};
+pub use spring::wires;
 
 use crate::fire::CoilHeat;
 use formulas::steam;
@@ -59,6 +61,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         frame: Some(frame::frame(plan)),
         stays: frame::stays(plan, geometry),
         coils: inner::coil(plan).into_iter().collect(),
+        pipes: spring::pipes(plan),
         ..Boiler::default()
     }
 }

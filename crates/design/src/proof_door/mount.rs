@@ -4,8 +4,8 @@ use plan::section::{Bush, Fitted as Planned, ValveLift};
 use plan::{Entry, Plan};
 use plant::Plant;
 use proof::{
-    BlowDown, FeedMeans, Fitted, FusiblePlug, Lift, Mountings, PressureGauge, Raising, SafetyValve,
-    WaterGauge,
+    BlowDown, FeedMeans, Fitted, FusiblePlug, Heating, Interlocks, Lift, Mountings, PressureGauge,
+    Raising, Removed, SafetyValve, StockSize, WaterGauge,
 };
 use reckoning::Known;
 use reckoning::quantity::MassFlow;
@@ -14,7 +14,7 @@ use super::{dimension, thread_bore};
 
 /// The mountings that a plan names.
 #[must_use]
-pub fn mountings(plan: &Plan, plant: &Plant) -> Mountings {
+pub fn mountings(plan: &Plan, plant: &Plant, wires: Vec<StockSize>) -> Mountings {
     Mountings {
         valves: plan.safety_valves.iter().map(|v| valve(plan, v)).collect(),
         feeds: plan
@@ -42,6 +42,25 @@ pub fn mountings(plan: &Plan, plant: &Plant) -> Mountings {
             fitted: fitted(&plan.fusible_plug.plug),
             melts: plan.fusible_plug.melts.known(),
         },
+        heating: heating(plan),
+        interlocks: Interlocks {
+            flame: fitted(&plan.interlock.flame_failure),
+            water: fitted(&plan.interlock.low_water),
+            pressure: fitted(&plan.interlock.pressure),
+        },
+        wires,
+    }
+}
+
+/// What heats the boiler, by the section of the plan that names its fuel.
+fn heating(plan: &Plan) -> Option<Heating> {
+    let gas = !plan.gas.fuel.is_absent() || !plan.gas.tank.fill.is_absent();
+    let spirit = !plan.spirit.mixture.is_absent();
+    match (gas, spirit, plan.fire.fuel.is_absent()) {
+        (true, _, _) => Some(Heating::Gas),
+        (false, true, _) => Some(Heating::Spirit),
+        (false, false, false) => Some(Heating::Solid),
+        (false, false, true) => None,
     }
 }
 
@@ -75,6 +94,19 @@ fn valve(plan: &Plan, valve: &plan::section::SafetyValve) -> SafetyValve {
         // The valve stands in the thread of its bush; the way to it is the bore behind, or the
         // thread itself where the bush is tapped right through.
         inlet: bush.and_then(|bush| dimension(&bush.bore).or_else(|| thread_bore(bush))),
+        spring: super::spring::spring(&valve.spring),
+        pipe: super::spring::pipe(&valve.pipe),
+        bore_gone: gone(&valve.bore),
+        coefficient_gone: gone(&valve.coefficient),
+    }
+}
+
+/// Whether a value was once entered and then taken away.
+fn gone<T>(entry: &Entry<T>) -> Removed {
+    if entry.is_emptied() {
+        Removed::Measurement
+    } else {
+        Removed::Nothing
     }
 }
 
@@ -103,7 +135,7 @@ fn fitted(entry: &Entry<Planned>) -> Option<Fitted> {
     })
 }
 
-fn named(list: &str, id: &Entry<String>) -> String {
+pub(super) fn named(list: &str, id: &Entry<String>) -> String {
     id.get()
         .map_or_else(|| id.path().to_owned(), |id| format!("{list}.{id}"))
 }

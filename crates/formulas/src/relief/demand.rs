@@ -4,13 +4,16 @@
 //! for a firebox, a trade rule for the area of the seats. What the fire itself can raise comes
 //! from the balance of the fire, at the heat of evaporation with the feed shut.
 
-use crate::sources::{IBR_1950, VALVE_SIZES};
+use crate::sources::{DERIVED, IBR_1950, NAPIER_RULE, VALVE_SIZES};
 use crate::vessel::positive;
-use reckoning::quantity::{FOOT2, INCH2, KG_PER_H, KG_PER_M2_H, M2, ONE, PSI_GAUGE};
+use reckoning::quantity::{
+    FOOT2, INCH2, KG_PER_H, KG_PER_M2_H, LB_PER_H, M2, MM, MM2, ONE, PSI_ABSOLUTE, PSI_GAUGE,
+};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
+use std::f64::consts::PI;
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&BY_SURFACE, &TRADE_AREA];
+pub static CARDS: &[&Card] = &[&BY_SURFACE, &TRADE_AREA, &SEAT_OF_AREA, &IDEAL_AREA];
 
 const NOTHING: &str = "there must be a heating surface";
 
@@ -65,5 +68,54 @@ pub static TRADE_AREA: Card = Card {
     eval: |v| {
         let r = trade_area(v[0], v[1], v[2]);
         positive(r, TRADE_AREA.id, ("HS", v[0]), NOTHING)
+    },
+};
+
+/// Seat of an area; see [`SEAT_OF_AREA`].
+#[must_use]
+pub fn seat_of_area(a_mm2: f64) -> f64 {
+    (4.0 * a_mm2 / PI).sqrt()
+}
+
+/// Seat of one valve with an area.
+pub static SEAT_OF_AREA: Card = Card {
+    id: "demand.seat-of-area",
+    law: Law::Closed("d = sqrt(4 * A / pi)"),
+    gives: symbol("d", &MM, "seat of one valve"),
+    takes: &[symbol("A", &MM2, "area of the seat")],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "area of a circle",
+    },
+    eval: |v| positive(seat_of_area(v[0]), SEAT_OF_AREA.id, ("A", v[0]), NOTHING),
+};
+
+/// Ideal nozzle for a flow; see [`IDEAL_AREA`].
+#[must_use]
+pub fn ideal_area(w_lb_h: f64, p_psi: f64) -> f64 {
+    w_lb_h / (51.5 * p_psi)
+}
+
+/// Area of the ideal nozzle that passes a flow of saturated steam; shown beside, for no plain valve
+/// opens so far.
+pub static IDEAL_AREA: Card = Card {
+    id: "demand.ideal-area",
+    law: Law::Closed("A = W / (51.5 * P_0)"),
+    gives: symbol("A", &INCH2, "area of the ideal nozzle"),
+    takes: &[
+        symbol("W", &LB_PER_H, "steam to be passed"),
+        symbol("P_0", &PSI_ABSOLUTE, "absolute pressure at the valve"),
+    ],
+    limits: &[],
+    spread: Spread::Percent(3.0),
+    cite: Cite {
+        source: &NAPIER_RULE,
+        place: "safety valve area, saturated steam",
+    },
+    eval: |v| {
+        let r = ideal_area(v[0], v[1]);
+        positive(r, IDEAL_AREA.id, ("W", v[0]), NOTHING)
     },
 };

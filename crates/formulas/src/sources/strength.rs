@@ -25,6 +25,7 @@ pub(super) static SOURCES: &[&Source] = &[
     &VALVE_SIZES,
     &EN_13906_1,
     &ASME_II_D,
+    &EN_10270_3,
 ];
 
 /// Unfired pressure vessels, design.
@@ -255,5 +256,16 @@ pub static ASME_II_D: Source = Source {
     year: 0,
     publisher: "ASME",
     identifier: "BPVC.II.D",
+    seen: Seen::FromMemory,
+};
+
+/// Stainless wire for springs.
+pub static EN_10270_3: Source = Source {
+    key: "en-10270-3",
+    title: "Steel wire for mechanical springs, Part 3: Stainless spring steel wire",
+    edition: "",
+    year: 2011,
+    publisher: "CEN",
+    identifier: "EN 10270-3",
     seen: Seen::FromMemory,
 };

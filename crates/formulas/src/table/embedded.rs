@@ -70,6 +70,10 @@ pub static FILES: &[(&str, &str)] = &[
     ),
     ("metals", include_str!("../../tables/metals.toml")),
     (
+        "spring-wire-stainless",
+        include_str!("../../tables/spring-wire-stainless.toml"),
+    ),
+    (
         "stainless-stress-316",
         include_str!("../../tables/stainless-stress-316.toml"),
     ),

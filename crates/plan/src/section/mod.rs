@@ -15,6 +15,7 @@ mod mount;
 mod shell;
 mod site;
 mod smoke;
+mod spring;
 mod stay_bush;
 mod tube;
 
@@ -36,5 +37,6 @@ pub use shell::{
 };
 pub use site::{Duty, Room, Site, Water};
 pub use smoke::{Blast, Blower, Chimney, Dryer, DryerPlace, Smokebox};
+pub use spring::{Interlock, Spring, SpringGuide, ValvePipe};
 pub use stay_bush::{Bush, BushPurpose, BushSeat, Stay, StayEnds, StayRun};
 pub use tube::{TubeLayout, TubeRing, Tubes};

@@ -5,6 +5,7 @@ use reckoning::quantity::{Gauge, Length, Ratio, Rotation, Temperature, Volume, V
 
 use crate::entry::Entry;
 use crate::field::{Choice, within};
+use crate::section::spring::{Spring, ValvePipe};
 use crate::visit::{Row, Section, Visitor};
 
 const BUSH: &str = "id of the bush it is screwed into";
@@ -28,6 +29,10 @@ pub struct SafetyValve {
     pub lift: Entry<Size>,
     /// Measured coefficient of discharge.
     pub coefficient: Entry<Ratio>,
+    /// Its spring, where the maker winds it.
+    pub spring: Spring,
+    /// A pipe that leads to it.
+    pub pipe: ValvePipe,
 }
 
 impl Row for SafetyValve {
@@ -75,6 +80,12 @@ impl Section for SafetyValve {
             "discharge coefficient, only where this valve was measured",
             within("0.01", "1"),
         );
+        v.table(
+            "spring",
+            "its spring, where the maker winds it",
+            &mut self.spring,
+        );
+        v.table("pipe", "a pipe between boiler and valve", &mut self.pipe);
     }
 }
 

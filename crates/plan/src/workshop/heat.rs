@@ -197,6 +197,8 @@ pub enum StockKind {
     Tube,
     /// Sheet.
     Sheet,
+    /// Wire.
+    Wire,
 }
 
 impl Choice for StockKind {
@@ -206,5 +208,6 @@ impl Choice for StockKind {
         (Self::SquareBar, "square bar", ""),
         (Self::Tube, "tube", ""),
         (Self::Sheet, "sheet", ""),
+        (Self::Wire, "wire", "for springs"),
     ];
 }

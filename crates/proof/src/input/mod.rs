@@ -15,8 +15,8 @@ pub use end::{Bare, Curve, Dish, End, EndShape, Pressed};
 pub use form::{Firehole, Flange, Frame, Points, Ring, Stay, StayEnds, StayRun};
 pub use inner::{Coil, CrossTubes, Feet, Girder, Standing};
 pub use mounting::{
-    BlowDown, FeedMeans, Fitted, FusiblePlug, Lift, Mountings, PressureGauge, SafetyValve,
-    WaterGauge,
+    BlowDown, FeedMeans, Fitted, FusiblePlug, Guide, Heating, Interlocks, Lift, Mountings,
+    PressureGauge, SafetyValve, Spring, ValvePipe, WaterGauge, Wire,
 };
 pub use part::{
     Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,

@@ -1,6 +1,6 @@
 //! What is mounted on a boiler, as plain data.
 
-use super::Dimension;
+use super::{Dimension, Removed, StockSize};
 use reckoning::Known;
 use reckoning::quantity::{Gauge, Length, Ratio, Temperature};
 
@@ -34,6 +34,93 @@ pub struct SafetyValve {
     pub coefficient: Option<Known<Ratio>>,
     /// Free bore of the bush it is screwed into.
     pub inlet: Option<Dimension>,
+    /// Its spring, where the maker winds it.
+    pub spring: Option<Spring>,
+    /// Outside and wall of a pipe between boiler and valve, where there is one.
+    pub pipe: Option<ValvePipe>,
+    /// Whether the bore below the seat was once entered and then taken away.
+    pub bore_gone: Removed,
+    /// Whether a measured coefficient was once entered and then taken away.
+    pub coefficient_gone: Removed,
+}
+
+/// A pipe between boiler and valve.
+#[derive(Clone, Debug)]
+pub struct ValvePipe {
+    /// Outside diameter.
+    pub outside: Option<Dimension>,
+    /// Wall.
+    pub wall: Option<Dimension>,
+}
+
+/// The spring of a safety valve.
+#[derive(Clone, Debug, Default)]
+pub struct Spring {
+    /// Wire.
+    pub wire: Option<Dimension>,
+    /// Mean diameter of the coil.
+    pub coil: Option<Dimension>,
+    /// Turns that work.
+    pub turns: Option<Known<Ratio>>,
+    /// Length without load.
+    pub free: Option<Dimension>,
+    /// What keeps it straight.
+    pub guide: Option<Guide>,
+    /// Metal of its wire.
+    pub metal: Option<Wire>,
+}
+
+/// What keeps a spring straight.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Guide {
+    /// A rod through it.
+    Spindle,
+    /// Flat caps that cannot tilt.
+    FlatEnds,
+    /// Caps that may tilt.
+    LooseEnds,
+}
+
+/// Metals of spring wire.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Wire {
+    /// Stainless spring wire 1.4310.
+    Stainless,
+    /// A wire of which nothing is known here.
+    Unlisted,
+}
+
+impl Wire {
+    /// The wire of a standard's designation.
+    #[must_use]
+    pub fn named(designation: &str) -> Self {
+        match designation.trim() {
+            "1.4310" => Self::Stainless,
+            _ => Self::Unlisted,
+        }
+    }
+}
+
+/// What heats a boiler.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Heating {
+    /// Coal, charcoal or wood.
+    Solid,
+    /// Gas that burns until it is shut.
+    Gas,
+    /// Spirit that burns until it is spent.
+    Spirit,
+}
+
+/// What puts a gas fire out by itself.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Interlocks {
+    /// Where the flame fails.
+    pub flame: Option<Fitted>,
+    /// Where the water is low.
+    pub water: Option<Fitted>,
+    /// At working pressure.
+    pub pressure: Option<Fitted>,
 }
 
 /// A means of feeding under pressure.
@@ -113,4 +200,10 @@ pub struct Mountings {
     pub blow_down: BlowDown,
     /// Fusible plug.
     pub plug: FusiblePlug,
+    /// What heats the boiler, where that is known.
+    pub heating: Option<Heating>,
+    /// What puts a gas fire out by itself.
+    pub interlocks: Interlocks,
+    /// Spring wire on hand.
+    pub wires: Vec<StockSize>,
 }

@@ -1,6 +1,6 @@
 //! Pipes, and what is screwed together.
 
-use super::{Dimension, Joint, Metal};
+use super::{Dimension, Metal};
 use formulas::thread::Thread;
 use reckoning::Known;
 use reckoning::quantity::{Length, Temperature};
@@ -16,10 +16,6 @@ pub struct Pipe {
     pub outside: Option<Dimension>,
     /// Wall.
     pub wall: Option<Dimension>,
-    /// Its joints to nipple or cone.
-    pub joint: Joint,
-    /// Length of the joint along the pipe.
-    pub lap: Option<Dimension>,
     /// Greatest temperature of its metal at work.
     pub metal_temperature: Option<Known<Temperature>>,
 }

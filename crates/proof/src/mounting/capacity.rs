@@ -1,7 +1,7 @@
 //! Whether the safety valves together pass all the steam that the fire can raise.
 
 use super::valve::{class, file_flow_bore, file_set, open_lift};
-use crate::input::{Mountings, Raising, SafetyValve};
+use crate::input::{Mountings, Raising, Removed, SafetyValve};
 use crate::metal::chosen;
 use crate::remedy::at_least;
 use crate::rules::VALVE_CAPACITY;
@@ -13,7 +13,7 @@ use formulas::steam::cards::{REGION2_V, SATURATION_TEMPERATURE};
 use reckoning::quantity::show::figures;
 use reckoning::quantity::{Area, KG_PER_H, KG_PER_M2_H, M2, MassFlux, ONE, Ratio};
 use reckoning::working::Choice;
-use reckoning::{Finding, Known, Origin, Ref};
+use reckoning::{Bound, Finding, Known, Origin, Ref};
 
 /// Steam that surface swept by gas counts for, kg/h and square metre.
 const SWEPT: f64 = 30.0;
@@ -38,16 +38,19 @@ pub(super) fn check_capacity(mounted: &Mountings, raising: &Raising) -> Finding 
             let remedy = "a safety valve".to_owned();
             return Ok(Outcome::plain(Answer::Fails, says, remedy));
         };
-        let mut together = file_valve(sum, first, raising)?;
+        let lowest = lowest_set_bar(&mounted.valves)?;
+        let mut together = file_valve(sum, first, raising, lowest)?;
         for valve in &mounted.valves[1..] {
-            let next = file_valve(sum, valve, raising)?;
+            let next = file_valve(sum, valve, raising, lowest)?;
             together = sum.card(&law::TOGETHER, &[together, next])?;
         }
         let seat = file_seat(sum, first, raising, asked)?;
-        file_beside(sum, first, raising)?;
+        let beside = file_beside(sum, first, raising, (asked, seat))?;
+        let last = (sum.value(together), sum.value(asked));
+        hold_coefficients(sum, mounted, raising, last)?;
         let (has, asked) = (sum.value(together), sum.value(asked));
         let says = format!(
-            "the valves pass {} kg/h, the boiler can raise {} kg/h",
+            "the valves pass {} kg/h, the boiler can raise {} kg/h{beside}",
             figures(has, 3),
             figures(asked, 3)
         );
@@ -105,8 +108,24 @@ fn file_surface(sum: &mut Sum, raising: &Raising) -> Result<Ref, Stop> {
     sum.card(&demand::BY_SURFACE, &[q_c, a_c, q_r, a_r])
 }
 
-/// Files what one valve passes.
-fn file_valve(sum: &mut Sum, valve: &SafetyValve, raising: &Raising) -> Result<Ref, Stop> {
+/// The lowest set pressure, bar gauge.
+fn lowest_set_bar(valves: &[SafetyValve]) -> Result<f64, Stop> {
+    let mut lowest = f64::INFINITY;
+    for valve in valves {
+        let set = need("the set pressure", &valve.id, valve.set.as_ref())?;
+        lowest = lowest.min(set.value.bar());
+    }
+    Ok(lowest)
+}
+
+/// Files what one valve passes: a plain one at its own set pressure, a measured one at a tenth above
+/// the lowest, which the boiler may not pass.
+fn file_valve(
+    sum: &mut Sum,
+    valve: &SafetyValve,
+    raising: &Raising,
+    lowest_bar: f64,
+) -> Result<Ref, Stop> {
     let bore = file_flow_bore(sum, valve)?;
     let area = sum.card(&law::SEAT_AREA, &[bore])?;
     let Some(coefficient) = &valve.coefficient else {
@@ -115,9 +134,16 @@ fn file_valve(sum: &mut Sum, valve: &SafetyValve, raising: &Raising) -> Result<R
         let c = file_constant(sum, valve);
         return sum.card(&law::BY_LIFT, &[c, area, p]);
     };
-    let p = file_set(sum, valve, raising, ACCUMULATION)?;
+    let set = need("the set pressure", &valve.id, valve.set.as_ref())?;
+    let over = (1.0 + ACCUMULATION) * lowest_bar / set.value.bar() - 1.0;
+    let p = file_set(sum, valve, raising, over)?;
     let k = sum.know("K_d", "coefficient as measured", &ONE, coefficient);
     let k = sum.card(&law::DERATED, &[k])?;
+    file_measured(sum, (area, k, p))
+}
+
+/// Files what a valve of a derated coefficient passes.
+fn file_measured(sum: &mut Sum, (area, k, p): (Ref, Ref, Ref)) -> Result<Ref, Stop> {
     let exponent = chosen(
         Ratio::from_number(EXPONENT),
         "1.135 and the 1.3 of a perfect gas, which flatters by a twentieth",
@@ -156,20 +182,60 @@ fn file_seat(
     Ok(sum.value(seat))
 }
 
-/// Files what stands beside: the ideal nozzle of the bore, and the trade's area.
-fn file_beside(sum: &mut Sum, valve: &SafetyValve, raising: &Raising) -> Result<(), Stop> {
+/// Holds open a coefficient that was measured once and taken away: the one that would do.
+fn hold_coefficients(
+    sum: &mut Sum,
+    mounted: &Mountings,
+    raising: &Raising,
+    (has, asked): (f64, f64),
+) -> Result<(), Stop> {
+    let gone = |v: &&SafetyValve| v.coefficient.is_none() && v.coefficient_gone != Removed::Nothing;
+    for valve in mounted.valves.iter().filter(gone) {
+        let p = file_set(sum, valve, raising, ACCUMULATION)?;
+        let bore = file_flow_bore(sum, valve)?;
+        let area = sum.card(&law::SEAT_AREA, &[bore])?;
+        let one = ratio(1.0, "a measured coefficient and 1", "1, to be scaled");
+        let one = sum.know("K_d", "coefficient", &ONE, &one);
+        let k = sum.card(&law::DERATED, &[one])?;
+        let whole = file_measured(sum, (area, k, p))?;
+        let c = file_constant(sum, valve);
+        let p = file_set(sum, valve, raising, 0.0)?;
+        let own = sum.card(&law::BY_LIFT, &[c, area, p])?;
+        let others = has - sum.value(own);
+        let least = (asked - others) / sum.value(whole);
+        let says = format!(
+            "discharge coefficient of {}, measured again, at least {}",
+            valve.id,
+            figures(least, 3)
+        );
+        let field = format!("{}.coefficient", valve.id);
+        sum.hold_within(says, field, Bound::AtLeast(least));
+    }
+    Ok(())
+}
+
+/// Files what stands beside: the seat by the trade's area, and that of an ideal nozzle; gives
+/// them in words, with why they differ.
+fn file_beside(
+    sum: &mut Sum,
+    valve: &SafetyValve,
+    raising: &Raising,
+    (asked, by_lift): (Ref, f64),
+) -> Result<String, Stop> {
     let p = file_set(sum, valve, raising, ACCUMULATION)?;
     let bore = file_flow_bore(sum, valve)?;
     let area = sum.card(&law::SEAT_AREA, &[bore])?;
     let one = ratio(1.0, "the ideal nozzle and a real one", "the ideal one");
     let one = sum.know("K_d", "coefficient of the ideal nozzle", &ONE, &one);
     sum.card(&law::IDEAL, &[area, p, one])?;
+    let nozzle = sum.card(&demand::IDEAL_AREA, &[asked, p])?;
+    let nozzle = sum.card(&demand::SEAT_OF_AREA, &[nozzle])?;
     let (Some(swept), Some(seen), Some(pressure)) = (
         &raising.swept_surface,
         &raising.radiant_surface,
         &raising.pressure,
     ) else {
-        return Ok(());
+        return Ok(String::new());
     };
     let whole = chosen(
         Area::from_m2(swept.value.m2() + seen.value.m2()),
@@ -186,8 +252,14 @@ fn file_beside(sum: &mut Sum, valve: &SafetyValve, raising: &Raising) -> Result<
         &reckoning::quantity::PSI_GAUGE,
         pressure,
     );
-    sum.card(&demand::TRADE_AREA, &[hs, k, p])?;
-    Ok(())
+    let trade = sum.card(&demand::TRADE_AREA, &[hs, k, p])?;
+    let trade = sum.card(&demand::SEAT_OF_AREA, &[trade])?;
+    Ok(format!(
+        "; one seat by the regulations for a plain valve {} mm, by the trade's rule of the surface {} mm, by an ideal nozzle {} mm: the first two count a valve that hardly lifts, the second knows no fire, the third is all open",
+        at_least(by_lift),
+        at_least(sum.value(trade)),
+        at_least(sum.value(nozzle))
+    ))
 }
 
 fn ratio(value: f64, between: &str, reason: &str) -> Known<Ratio> {

@@ -4,6 +4,8 @@
 mod capacity;
 mod feed;
 mod gauge;
+mod interlock;
+mod spring;
 mod valve;
 mod water;
 
@@ -17,8 +19,10 @@ use reckoning::Finding;
 pub fn mountings(mounted: &Mountings, raising: &Raising) -> Vec<Finding> {
     let mut found = vec![capacity::check_capacity(mounted, raising)];
     found.extend(valve::checks(mounted, raising));
+    found.extend(spring::checks(mounted));
     found.extend(feed::checks(mounted));
     found.extend(gauge::checks(&mounted.gauge, raising));
     found.extend(water::checks(mounted, raising));
+    found.extend(interlock::checks(mounted));
     found
 }

@@ -1,6 +1,6 @@
 //! One safety valve: set pressure, inlet, lift.
 
-use crate::input::{Lift, Mountings, Raising, SafetyValve};
+use crate::input::{Lift, Mountings, Raising, Removed, SafetyValve};
 use crate::metal::chosen;
 use crate::remedy::at_least;
 use crate::rules::{VALVE_INLET, VALVE_SET};
@@ -8,6 +8,7 @@ use crate::set::OURS;
 use crate::sum::{Outcome, Stop, Sum, check};
 use crate::taken::{file_size, need, si, size_mm};
 use formulas::relief::valve as law;
+use formulas::vessel::ring;
 use reckoning::quantity::show::figures;
 use reckoning::quantity::{BAR_ABSOLUTE, BAR_GAUGE, MM, ONE, Ratio};
 use reckoning::size::Bad;
@@ -37,7 +38,7 @@ impl Lift {
     }
 
     /// Lift that the class asks, in parts of the bore.
-    fn share(self) -> Option<f64> {
+    pub(super) fn share(self) -> Option<f64> {
         match self {
             Self::Ordinary => None,
             Self::High => Some(1.0 / 8.0),
@@ -96,7 +97,14 @@ pub(super) fn file_flow_bore(sum: &mut Sum, valve: &SafetyValve) -> Result<Ref, 
     let seat = need("the seat", &valve.id, valve.seat.as_ref())?;
     let seat = file_size(sum, ("d", "seat of the valve"), seat, Bad::Small)?;
     let Some(bore) = &valve.bore else {
-        return Ok(seat);
+        // A bore that was taken away again may have been narrower than the seat.
+        return match valve.bore_gone {
+            Removed::Nothing => Ok(seat),
+            Removed::Measurement => Err(Stop::Missing {
+                what: "the bore below the seat",
+                part: valve.id.clone(),
+            }),
+        };
     };
     let bore = file_size(sum, ("d_b", "bore below the seat"), bore, Bad::Small)?;
     Ok(sum.w.chosen(Choice {
@@ -183,10 +191,11 @@ fn inlet(valve: &SafetyValve) -> Finding {
         let own = valve.bore.as_ref().or(valve.seat.as_ref());
         let own = need("the bore", &valve.id, own)?;
         let has = file_size(sum, ("d_i", "free bore of the bush"), inlet, Bad::Small)?;
+        let has = file_pipe(sum, valve, has)?;
         let asked = file_size(sum, ("d", "bore of the valve"), own, Bad::Large)?;
         let (has, asked) = (sum.value(has), sum.value(asked));
-        let says = format!("the bush is bored {has:.2} mm, the valve {asked:.2} mm");
-        let remedy = format!("a bush bored {} mm", at_least(asked));
+        let says = format!("the way to it is bored {has:.2} mm, the valve {asked:.2} mm");
+        let remedy = format!("a bush or pipe bored {} mm", at_least(asked));
         let answer = if has >= asked {
             crate::sum::Answer::Holds
         } else {
@@ -194,4 +203,26 @@ fn inlet(valve: &SafetyValve) -> Finding {
         };
         Ok(Outcome::plain(answer, says, remedy))
     })
+}
+
+/// Files the bore of a pipe between boiler and valve, and gives the narrower of pipe and bush.
+fn file_pipe(sum: &mut Sum, valve: &SafetyValve, bush: Ref) -> Result<Ref, Stop> {
+    let Some(pipe) = &valve.pipe else {
+        return Ok(bush);
+    };
+    let outside = need("the outside of its pipe", &valve.id, pipe.outside.as_ref())?;
+    let wall = need("the wall of its pipe", &valve.id, pipe.wall.as_ref())?;
+    let d = file_size(sum, ("D_o", "outside of the pipe"), outside, Bad::Small)?;
+    let t = file_size(sum, ("t", "wall of the pipe"), wall, Bad::Large)?;
+    let bore = sum.card(&ring::BORE, &[d, t])?;
+    Ok(sum.w.chosen(Choice {
+        symbol: "d_i",
+        meaning: "narrowest way to the valve",
+        value: sum.value(bush).min(sum.value(bore)),
+        unit: &MM,
+        between: "bush and pipe",
+        reason: "the narrower",
+        from: &[bush, bore],
+        cite: None,
+    }))
 }

@@ -1,6 +1,6 @@
 //! Where the water stands: the glass, the blow-down, and what warns of low water.
 
-use crate::input::{BlowDown, Fitted, FusiblePlug, Mountings, Raising, WaterGauge};
+use crate::input::{BlowDown, Fitted, Heating, Mountings, Raising, WaterGauge};
 use crate::metal::chosen;
 use crate::rules::{BLOW_DOWN_LOW, FUSIBLE_PLUG, GLASS_ABOVE_CROWN, GLASS_LOWEST};
 use crate::set::OURS;
@@ -20,7 +20,7 @@ pub(super) fn checks(mounted: &Mountings, raising: &Raising) -> Vec<Finding> {
         above_crown(&mounted.glass),
         lowest(&mounted.glass),
         blow_down(&mounted.blow_down),
-        plug(&mounted.plug, raising),
+        plug(mounted, raising),
     ]
 }
 
@@ -115,7 +115,8 @@ fn file_saturation(sum: &mut Sum, raising: &Raising) -> Result<f64, Stop> {
 }
 
 /// A plug melts above the water and is there, or its lack is told.
-fn plug(plug: &FusiblePlug, raising: &Raising) -> Finding {
+fn plug(mounted: &Mountings, raising: &Raising) -> Finding {
+    let plug = &mounted.plug;
     check(OURS.head(&FUSIBLE_PLUG, "fusible-plug"), |sum| {
         let fitted = need(
             "whether there is a plug",
@@ -124,9 +125,7 @@ fn plug(plug: &FusiblePlug, raising: &Raising) -> Finding {
         )?;
         if *fitted == Fitted::No {
             let says = "no fusible plug in the crown".to_owned();
-            let remark = "the glass alone warns of low water: never leave the fire, and ask the \
-                          boiler tester what must stand for the plug"
-                .to_owned();
+            let remark = instead(mounted).to_owned();
             let remedy = FUSIBLE_PLUG.remedy.to_owned();
             return Ok(Outcome::plain(Answer::Holds, says, remedy).strained_if(Some(remark)));
         }
@@ -142,4 +141,23 @@ fn plug(plug: &FusiblePlug, raising: &Raising) -> Finding {
         let remedy = format!("a core that melts at {least:.0} °C or above, as tin at 232 °C");
         Ok(Outcome::plain(told(at >= least), says, remedy))
     })
+}
+
+/// What stands for a plug that is not there.
+fn instead(mounted: &Mountings) -> &'static str {
+    let gas = mounted.heating == Some(Heating::Gas);
+    match (gas, mounted.interlocks.water) {
+        (true, Some(Fitted::Yes)) => {
+            "the float that shuts the gas stands for it: try it before every run, and ask the \
+             boiler tester"
+        }
+        (true, _) => {
+            "gas burns on whatever a plug does, and here no float shuts it: the glass alone warns \
+             of low water; ask the boiler tester what must stand for the plug"
+        }
+        (false, _) => {
+            "the glass alone warns of low water: never leave the fire, and ask the boiler tester \
+             what must stand for the plug"
+        }
+    }
 }

@@ -1,7 +1,7 @@
 //! Rules of our set for what is mounted on a boiler.
 
 use super::cite;
-use formulas::sources::{COMMON_PRACTICE, IBR_1950, MODEL_BOILER_CODE};
+use formulas::sources::{COMMON_PRACTICE, EN_13906_1, IBR_1950, MODEL_BOILER_CODE};
 use reckoning::Rule;
 
 /// Capacity.
@@ -93,4 +93,46 @@ pub(crate) static FUSIBLE_PLUG: Rule = Rule {
     sentence: "A copper crown has a fusible plug that melts above the water at work, or its lack is agreed.",
     remedy: "a fusible plug in the crown",
     cite: cite(&MODEL_BOILER_CODE, "fusible plug"),
+};
+
+/// Rise of a spring.
+pub(crate) static SPRING_RISE: Rule = Rule {
+    id: "ours.spring-rise",
+    sentence: "A safety valve reaches the lift that is counted on before the pressure is a tenth above its set \
+               pressure.",
+    remedy: "a softer spring",
+    cite: cite(&IBR_1950, "regulation 294"),
+};
+
+/// Stress of a spring.
+pub(crate) static SPRING_STRESS: Rule = Rule {
+    id: "ours.spring-stress",
+    sentence: "The spring of a safety valve bears to have its turns closed.",
+    remedy: "a shorter spring, or thicker wire",
+    cite: cite(&EN_13906_1, "allowed shear at solid length"),
+};
+
+/// Turns of a spring that must not touch.
+pub(crate) static SPRING_OPEN: Rule = Rule {
+    id: "ours.spring-open",
+    sentence: "At full lift no turns of the spring touch, which would gag the valve.",
+    remedy: "a longer spring",
+    cite: cite(&EN_13906_1, "sum of the least gaps"),
+};
+
+/// Buckling of a spring.
+pub(crate) static SPRING_BUCKLING: Rule = Rule {
+    id: "ours.spring-buckling",
+    sentence: "The spring of a safety valve does not buckle, or a spindle keeps it straight.",
+    remedy: "a spindle through the spring",
+    cite: cite(&EN_13906_1, "buckling"),
+};
+
+/// Gas that is shut by itself.
+pub(crate) static GAS_INTERLOCK: Rule = Rule {
+    id: "ours.gas-interlock",
+    sentence: "A gas fire is shut by itself where its flame fails or the water is low, and turned down at \
+               working pressure, or it is never left.",
+    remedy: "a flame-failure valve and a float that shuts the gas",
+    cite: cite(&COMMON_PRACTICE, "gas-fired boilers of the hobby"),
 };

@@ -5,6 +5,8 @@
     reason = "each test file uses a part of this module"
 )]
 
+pub mod mounted;
+
 use proof::{
     Boiler, Bush, Coil, CoilHeat, CrossTubes, Diameter, Dimension, Exposure, FeedMeans, Field,
     Firehole, Flange, Flue, Frame, Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof,
@@ -317,6 +319,10 @@ pub fn valve() -> SafetyValve {
         lift: None,
         coefficient: None,
         inlet: Some(exact("bush.bore", 11.0)),
+        spring: None,
+        pipe: None,
+        bore_gone: Removed::Nothing,
+        coefficient_gone: Removed::Nothing,
     }
 }
 

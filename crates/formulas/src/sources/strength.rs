@@ -26,6 +26,11 @@ pub(super) static SOURCES: &[&Source] = &[
     &EN_13906_1,
     &ASME_II_D,
     &EN_10270_3,
+    &EN_13445_5,
+    &COPPER_PIPE_FORM,
+    &NAVAL_SHIPS,
+    &IBR_1950_STRESS,
+    &TRADE_BOOKS,
 ];
 
 /// Unfired pressure vessels, design.
@@ -268,4 +273,59 @@ pub static EN_10270_3: Source = Source {
     publisher: "CEN",
     identifier: "EN 10270-3",
     seen: Seen::FromMemory,
+};
+
+/// Unfired pressure vessels, tests.
+pub static EN_13445_5: Source = Source {
+    key: "en-13445-5-2021",
+    title: "Unfired pressure vessels, Part 5: Inspection and testing",
+    edition: "",
+    year: 2021,
+    publisher: "CEN",
+    identifier: "EN 13445-5",
+    seen: Seen::FromMemory,
+};
+
+/// The form of the wall of copper pipe, whose tables and corrosion allowance were read.
+pub static COPPER_PIPE_FORM: Source = Source {
+    key: "copper-pipe-form",
+    title: "Rules for the classification of special service craft, the form of the wall of pipe",
+    edition: "",
+    year: 0,
+    publisher: "classification society",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Rules for naval ships, with smoke tubes and flanges of boilers.
+pub static NAVAL_SHIPS: Source = Source {
+    key: "naval-ships",
+    title: "Rules for the classification of naval ships",
+    edition: "",
+    year: 0,
+    publisher: "classification society",
+    identifier: "",
+    seen: Seen::Read,
+};
+
+/// The clause of the state regulations on the stress of shells, which was not read.
+pub static IBR_1950_STRESS: Source = Source {
+    key: "ibr-1950-stress",
+    title: "Indian Boiler Regulations, the clause on permitted stress",
+    edition: "as amended",
+    year: 1950,
+    publisher: "Central Boilers Board",
+    identifier: "IBR 1950",
+    seen: Seen::FromMemory,
+};
+
+/// The trade's books, at second hand.
+pub static TRADE_BOOKS: Source = Source {
+    key: "trade-books",
+    title: "Books of the trade on model boilers, as pages of the hobby quote them",
+    edition: "",
+    year: 0,
+    publisher: "",
+    identifier: "",
+    seen: Seen::CommonPractice,
 };

@@ -1,6 +1,6 @@
 //! What has to be agreed, and with whom. It is information: the local code has the word.
 
-use crate::set::{RuleSet, Test};
+use crate::set::{Inspection, RuleSet, Test};
 use reckoning::Known;
 use reckoning::quantity::show::figures;
 use reckoning::quantity::{Gauge, Volume};
@@ -42,9 +42,8 @@ const DIRECTIVE_BAR: f64 = 0.5;
 const DIRECTIVE_LITRE: f64 = 2.0;
 /// Ends of categories I to III of its table for fired equipment, bar litre.
 const CATEGORIES: [(f64, &str); 3] = [(50.0, "I"), (200.0, "II"), (3000.0, "III")];
-/// First and repeated water tests of the hobby, over working pressure.
+/// First water test of the hobby, over working pressure.
 const FIRST: f64 = 2.0;
-const REPEAT: f64 = 1.5;
 /// Rise of the gauge that the steam test allows, over working pressure.
 const RISE: f64 = 1.1;
 
@@ -81,7 +80,12 @@ fn tests(set: &RuleSet, about: &Hearing) -> Vec<Agreement> {
             "1.3 times the working pressure by the ratio of cold to hot stress, and by the hobby {}",
             at(FIRST)
         ),
+        Test::European => format!(
+            "1.43 times the working pressure, or 1.25 times with the ratio of cold to hot stress, and by the hobby {}",
+            at(FIRST)
+        ),
     };
+    let again = set.inspection.unwrap_or(Inspection::CLUBS);
     vec![
         agree(
             Partner::Tester,
@@ -90,18 +94,31 @@ fn tests(set: &RuleSet, about: &Hearing) -> Vec<Agreement> {
         agree(
             Partner::Tester,
             format!(
-                "the water test with mountings and at repeats, {}, for copper every four years",
-                at(REPEAT)
+                "the water test with mountings and at repeats, {}, for copper {}",
+                at(again.repeat),
+                every(again.water_years)
             ),
         ),
         agree(
             Partner::Tester,
             format!(
-                "the steam test every year, the greatest fire and the steam shut: the gauge stays at or below {}",
+                "the steam test {}, the greatest fire and the steam shut: the gauge stays at or below {}",
+                every(again.steam_years),
                 at(RISE)
             ),
         ),
     ]
+}
+
+/// How often, in words.
+fn every(years: u32) -> String {
+    match years {
+        1 => "every year".to_owned(),
+        2 => "every two years".to_owned(),
+        3 => "every three years".to_owned(),
+        4 => "every four years".to_owned(),
+        _ => format!("every {years} years"),
+    }
 }
 
 /// The thresholds that are known, with the numbers of this boiler; the local code decides.

@@ -32,7 +32,7 @@ pub use field::{Widest, widest_field};
 pub use input::{
     Bare, BlowDown, Boiler, Bush, Coil, CoilHeat, CrossTubes, Curve, Diameter, Dimension, Dish,
     End, EndShape, Exposure, FeedMeans, Feet, Field, Firehole, Fitted, Flange, Flue, Frame,
-    FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Layout, Lift, Metal, Mountings, Nest,
+    Further, FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Layout, Lift, Metal, Mountings, Nest,
     Opening, Pipe, Place, Points, Pressed, PressureGauge, Raising, Removed, Ring, SafetyValve,
     Screwed, Seam, Service, Shell, Spring, Standing, Stay, StayEnds, StayRun, Stock, StockSize,
     TubePlate, ValvePipe, WaterGauge, Wire,
@@ -41,6 +41,9 @@ pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;
 pub use mounting::mountings;
 pub use rules::RULES;
-pub use set::{ASME_VIII, Asked, Joints, OURS, RuleSet, SETS, Scope, Test, WaterTest, find_set};
+pub use set::{
+    ASME_VIII, Asked, EN_12953, EN_13445, IBR, Inspection, Joints, OURS, RuleSet, SETS,
+    SHIP_REGISTER, Scope, TRADE, Test, WaterTest, find_set,
+};
 pub use stay_field::stay_field;
 pub use sum::Stop;

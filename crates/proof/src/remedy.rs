@@ -26,3 +26,16 @@ pub(crate) fn next_stock(what: &str, stock: &[StockSize], least_mm: f64) -> Stri
 pub(crate) fn at_least(mm: f64) -> String {
     up(mm)
 }
+
+/// The thinnest size that can be had and that does, where there is one.
+pub(crate) fn first_stock(
+    what: &str,
+    stock: &[StockSize],
+    does: impl Fn(f64) -> bool,
+) -> Option<String> {
+    stock
+        .iter()
+        .filter(|s| does(s.least.mm()))
+        .min_by(|a, b| a.least.mm().total_cmp(&b.least.mm()))
+        .map(|size| format!("{what} of {}", size.text))
+}

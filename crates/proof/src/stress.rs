@@ -134,6 +134,18 @@ pub(crate) fn code(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop>
     }
 }
 
+/// The stress of the ship register for annealed copper.
+pub(crate) fn register(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop> {
+    match metal {
+        Metal::Copper => from_table("copper-stress-ship-register", metal, at),
+        _ => Err(Stop::NoStrength {
+            what: "design stress",
+            metal: metal.words(),
+            celsius: at.c(),
+        }),
+    }
+}
+
 fn bronze(metal: Metal, at: Temperature) -> Result<Known<Stress>, Stop> {
     let listed = matches!(metal, Metal::PhosphorBronze | Metal::Gunmetal);
     if !listed || at.c() > 200.0 {

@@ -22,10 +22,21 @@ const NOT_PRIMARY: &[(&str, &str)] = &[
         "ours.tube-growth",
         "a stiffer shell yields less to tubes that grow: forced by strain, not by load",
     ),
+    (
+        "trade.stayed-flat",
+        "a share of the barrel, whose outside grows with its wall: no stress of the plate",
+    ),
+    (
+        "ibr.between-tubes",
+        "the section that expanded tubes ask between them: room, and no stress",
+    ),
 ];
 
 fn is_primary(rule: &str) -> bool {
-    let of_strength = rule.starts_with("ours.") || rule.starts_with("asme-viii.");
+    let of_strength = proof::SETS.iter().any(|set| {
+        let of_set = rule.strip_prefix(set.key);
+        of_set.is_some_and(|rest| rest.starts_with('.'))
+    });
     of_strength && !NOT_PRIMARY.iter().any(|(id, _)| *id == rule)
 }
 

@@ -11,7 +11,7 @@ use reckoning::quantity::{MM, MPA, MPA_GAUGE};
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&DESIGN_STRESS, &TEST_PRESSURE, &APART];
+pub static CARDS: &[&Card] = &[&DESIGN_STRESS, &TEST_PRESSURE, &APART, &FLAT_END];
 
 /// Design stress; see [`DESIGN_STRESS`].
 #[must_use]
@@ -95,5 +95,33 @@ pub static APART: Card = Card {
     eval: |v| {
         let why = "there must be openings";
         positive(apart(v[0], v[1], v[2]), APART.id, ("d_1", v[0]), why)
+    },
+};
+
+/// Least thickness of a flat end; see [`FLAT_END`].
+#[must_use]
+pub fn flat_end(d_mm: f64, p_mpa: f64, f_mpa: f64) -> f64 {
+    0.40825 * d_mm * (p_mpa / f_mpa).sqrt()
+}
+
+/// Least thickness of a round flat end that no stay holds and to which the shell gives no help.
+pub static FLAT_END: Card = Card {
+    id: "european.flat-end",
+    law: Law::Closed("e = 0.40825 * D * sqrt(P / f)"),
+    gives: symbol("e", &MM, "least flat end"),
+    takes: &[
+        symbol("D", &MM, "diameter of the end"),
+        symbol("P", &MPA_GAUGE, "design pressure, gauge"),
+        symbol("f", &MPA, "design stress at metal temperature"),
+    ],
+    limits: &[],
+    spread: Spread::Conservative,
+    cite: Cite {
+        source: &EN_13445_3,
+        place: "10.4, C1 at its greatest, that of a supported plate",
+    },
+    eval: |v| {
+        let e = flat_end(v[0], v[1], v[2]);
+        positive(e, FLAT_END.id, ("P", v[1]), "there must be a load")
     },
 };

@@ -28,18 +28,6 @@ pub struct End {
     pub metal_temperature: Option<Known<Temperature>>,
 }
 
-impl End {
-    /// What it is, in words.
-    #[must_use]
-    pub fn words(&self) -> &'static str {
-        match self.shape {
-            EndShape::Flat => "a flat end",
-            EndShape::Annular { .. } => "a flat end with a flue through it",
-            EndShape::Dished(_) => "a dished end",
-        }
-    }
-}
-
 /// The shape of an end.
 #[derive(Clone, Debug)]
 pub enum EndShape {

@@ -4,6 +4,7 @@
 
 mod end;
 mod form;
+mod further;
 mod inner;
 mod mounting;
 mod part;
@@ -13,6 +14,7 @@ mod stock;
 pub use end::{Bare, Curve, Dish, End, EndShape, Pressed};
 
 pub use form::{Firehole, Flange, Frame, Points, Ring, Stay, StayEnds, StayRun};
+pub use further::Further;
 pub use inner::{Coil, CrossTubes, Feet, Girder, Standing};
 pub use mounting::{
     BlowDown, FeedMeans, Fitted, FusiblePlug, Guide, Heating, Interlocks, Lift, Mountings,

@@ -268,27 +268,3 @@ pub struct Boiler {
     /// What is screwed into bushes.
     pub screwed: Vec<Screwed>,
 }
-
-impl Boiler {
-    /// Every thing that is no shell, tube plate or flue, by its id and what it is in words: what a
-    /// set that is not worked for it has to speak of.
-    #[must_use]
-    pub fn further(&self) -> Vec<(&str, &'static str)> {
-        let flanged = self.plates.iter().filter(|p| p.flange.is_some());
-        let mut all: Vec<(&str, &'static str)> = flanged.map(|p| (&*p.id, "a flange")).collect();
-        if let Some(frame) = &self.frame {
-            all.push((&frame.ring.id, "a foundation ring"));
-            all.push((&frame.crown, "the way of a crown's load to the shell"));
-        }
-        all.extend(self.stays.iter().map(|s| (&*s.id, "a brazed stay")));
-        all.extend(self.ends.iter().map(|e| (&*e.id, e.words())));
-        let crossing = self.cross_tubes.iter();
-        all.extend(crossing.map(|t| (&*t.id, "cross tubes in the flame")));
-        all.extend(self.girders.iter().map(|g| (&*g.id, "a girder")));
-        all.extend(self.coils.iter().map(|c| (&*c.id, "a coil in hot gas")));
-        all.extend(self.pipes.iter().map(|p| (&*p.id, "a pipe")));
-        let screwed = self.screwed.iter();
-        all.extend(screwed.map(|s| (&*s.id, "a thread under pressure")));
-        all
-    }
-}

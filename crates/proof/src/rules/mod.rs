@@ -1,16 +1,24 @@
 //! Every rule that this crate applies.
 
 mod code;
+mod european;
 mod form;
 mod inner;
 mod mounting;
 mod parts;
+mod ship;
+mod state;
+mod trade;
 
 pub(crate) use code::*;
+pub(crate) use european::*;
 pub(crate) use form::*;
 pub(crate) use inner::*;
 pub(crate) use mounting::*;
 pub(crate) use parts::*;
+pub(crate) use ship::*;
+pub(crate) use state::*;
+pub(crate) use trade::*;
 
 use reckoning::{Cite, Rule, Source};
 
@@ -80,4 +88,30 @@ pub static RULES: &[&Rule] = &[
     &CODE_STAYED,
     &CODE_ELSEWHERE,
     &CODE_NOT_WORKED,
+    &EN_SHELL_WALL,
+    &EN_OPENING,
+    &EN_OPENINGS_APART,
+    &EN_EXTERNAL,
+    &EN_FLAT_END,
+    &EN_NOT_WORKED,
+    &BOILER_FURNACE,
+    &BOILER_NOT_WORKED,
+    &SHIP_PIPE_WALL,
+    &SHIP_LEAST_WALL,
+    &SHIP_SMOKE_TUBE,
+    &SHIP_BEND,
+    &SHIP_NOT_WORKED,
+    &STATE_SHELL,
+    &STATE_FURNACE,
+    &STATE_STAY,
+    &STATE_TUBE_PLATE,
+    &STATE_BETWEEN,
+    &STATE_GIRDER,
+    &STATE_UNDER_GIRDERS,
+    &STATE_DISHED,
+    &STATE_CROSS_TUBES,
+    &STATE_NOT_WORKED,
+    &TRADE_SHELL,
+    &TRADE_FLAT,
+    &TRADE_NOT_WORKED,
 ];

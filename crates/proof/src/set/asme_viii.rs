@@ -1,8 +1,8 @@
 //! The pressure vessel code. At this size its external and stayed-plate clauses do not reach, and
 //! say so; its numbers stand beside.
 
-use super::served::Served;
-use super::{Asked, Joints, RuleSet, Scope, Test};
+use super::taking::{TakenPlate, TakenShell, TakenTube};
+use super::{Asked, Joints, RuleSet, Scope, Test, unworked};
 use crate::input::{Boiler, Diameter, Flue, Opening, Shell, TubePlate};
 use crate::metal::{chosen, modulus};
 use crate::opening::{Round, Side, replace};
@@ -12,9 +12,9 @@ use crate::rules::{
 };
 use crate::stress;
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{SideLines, Wall, bar, file_sides, need};
+use crate::taken::bar;
 use formulas::vessel::{plate_stayed, ring, shell as law, viii_external};
-use reckoning::quantity::{MM, MPA, ONE, Ratio, Stress};
+use reckoning::quantity::{MPA, ONE, Ratio, Stress};
 use reckoning::{Finding, Origin, Ref, Seen};
 
 /// ASME VIII, Divisions 1 and 2.
@@ -23,6 +23,7 @@ pub static ASME_VIII: RuleSet = RuleSet {
     title: "ASME Boiler and Pressure Vessel Code, Section VIII",
     edition: "2021",
     seen: Seen::FromMemory,
+    how_read: "from memory, all but the stresses of copper, which were read in the pipe code",
     stress_basis: "allowable stress of annealed copper tube at metal temperature, as the pipe \
                    code prints it",
     joints: Joints {
@@ -33,6 +34,7 @@ pub static ASME_VIII: RuleSet = RuleSet {
         below_one: Origin::FromMemory,
     },
     test: Test::ByStress,
+    inspection: None,
     scope: Scope {
         pressure_bar: f64::INFINITY,
         metal_c: 204.0,
@@ -51,55 +53,35 @@ pub static ASME_VIII: RuleSet = RuleSet {
     flue: flue_checks,
 };
 
-/// Flanges, frames and stays, that this set is not worked for: said, and not passed over.
+/// Flanges, frames and stays, that this set is not worked for.
 fn not_worked(boiler: &Boiler, _: &Asked<'_>) -> Vec<Finding> {
-    let told = |(part, what)| {
-        check(ASME_VIII.head(&CODE_NOT_WORKED, part), move |_| {
-            Err(Stop::NotWorked { what })
-        })
-    };
-    boiler.further().into_iter().map(told).collect()
+    let mut found = unworked::further(&ASME_VIII, &CODE_NOT_WORKED, boiler, &[]);
+    found.extend(unworked::of_ends(&ASME_VIII, &CODE_ELSEWHERE, boiler));
+    found
 }
 
-/// A shell as this set takes it.
-struct Taken<'a> {
-    served: Served,
-    wall: Wall,
-    diameter: &'a Diameter,
-    sides: SideLines,
-    t: Ref,
-    s: Ref,
-}
-
-fn take<'a>(sum: &mut Sum, shell: &'a Shell, asked: &Asked<'_>) -> Result<Taken<'a>, Stop> {
-    let served = ASME_VIII.serve(sum, asked, &shell.id, shell.metal_temperature.as_ref())?;
-    let wall = Wall::of(need("the wall", &shell.id, shell.wall.as_ref())?);
-    let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
-    ASME_VIII.keep_wall(sum, "shell", wall.mm(), ASME_VIII.scope.shell_mm);
-    let t = wall.file(sum, "t", "least wall of the shell")?;
-    let sides = file_sides(sum, diameter, t)?;
-    let stress = stress::code(shell.metal, served.metal)?;
+/// A shell as this set takes it, with its stress.
+fn take<'a>(
+    sum: &mut Sum,
+    shell: &'a Shell,
+    asked: &Asked<'_>,
+) -> Result<(TakenShell<'a>, Ref), Stop> {
+    let taken = ASME_VIII.take_shell(sum, shell, asked)?;
+    let stress = stress::code(shell.metal, taken.served.metal)?;
     let s = sum.know("S", "allowable stress at metal temperature", &MPA, &stress);
-    Ok(Taken {
-        served,
-        wall,
-        diameter,
-        sides,
-        t,
-        s,
-    })
+    Ok((taken, s))
 }
 
 /// Files the wall against hoop stress.
-fn hoop(sum: &mut Sum, taken: &Taken<'_>, e: Ref) -> Result<Ref, Stop> {
+fn hoop(sum: &mut Sum, (taken, s): (&TakenShell<'_>, Ref), e: Ref) -> Result<Ref, Stop> {
     match taken.diameter {
         Diameter::Outside(_) => {
             let r = sum.card(&ring::RADIUS, &[taken.sides.outside])?;
-            sum.card(&law::UG27_HOOP_OUTSIDE, &[taken.served.p, r, taken.s, e])
+            sum.card(&law::UG27_HOOP_OUTSIDE, &[taken.served.p, r, s, e])
         }
         Diameter::Inside(_) => {
             let r = sum.card(&ring::RADIUS, &[taken.sides.bore])?;
-            sum.card(&law::UG27_HOOP, &[taken.served.p, r, taken.s, e])
+            sum.card(&law::UG27_HOOP, &[taken.served.p, r, s, e])
         }
     }
 }
@@ -112,12 +94,12 @@ fn shell_checks(shell: &Shell, asked: &Asked<'_>) -> Vec<Finding> {
 
 fn shell_wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
     check(ASME_VIII.head(&CODE_SHELL_WALL, &shell.id), |sum| {
-        let taken = take(sum, shell, asked)?;
+        let (taken, s) = take(sum, shell, asked)?;
         let e = ASME_VIII.file_joint(sum, "E", ASME_VIII.joints.seam(shell.seam));
-        let by_hoop = hoop(sum, &taken, e)?;
+        let by_hoop = hoop(sum, (&taken, s), e)?;
         let e = ASME_VIII.file_joint(sum, "E", ASME_VIII.joints.joint(shell.ends));
         let r = sum.card(&ring::RADIUS, &[taken.sides.bore])?;
-        let by_axial = sum.card(&law::UG27_AXIAL, &[taken.served.p, r, taken.s, e])?;
+        let by_axial = sum.card(&law::UG27_AXIAL, &[taken.served.p, r, s, e])?;
         let least = sum.value(by_hoop).max(sum.value(by_axial));
         taken.wall.hold(sum, "wall", &shell.id, least);
         let t = taken.wall.mm();
@@ -129,7 +111,7 @@ fn shell_wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
 
 fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding {
     check(ASME_VIII.head(&CODE_OPENING_AREA, &opening.id), |sum| {
-        let taken = take(sum, shell, asked)?;
+        let (taken, s) = take(sum, shell, asked)?;
         let one = chosen(
             Ratio::from_number(1.0),
             "efficiency of the shell beside an opening",
@@ -137,7 +119,7 @@ fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding 
             Origin::FromMemory,
         );
         let e = sum.know("E", "joint efficiency", &ONE, &one);
-        let t_r = hoop(sum, &taken, e)?;
+        let t_r = hoop(sum, (&taken, s), e)?;
         let metal = taken.served.metal;
         let round = Round {
             side: Side::Inside,
@@ -145,7 +127,7 @@ fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding 
             p: taken.served.p,
             t: taken.t,
             t_r,
-            s: taken.s,
+            s,
             bush_stress: &|sum, bush| {
                 let known = stress::code(bush, metal)?;
                 Ok(sum.know("S_b", "allowable stress of the bush", &MPA, &known))
@@ -160,27 +142,23 @@ fn opening_area(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Finding 
 fn flue_checks(flue: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
     let head = ASME_VIII.head(&CODE_EXTERNAL, &flue.id);
     let mut found = vec![check(head, |sum| external(sum, flue, asked))];
-    let what = "an opening in a tube with pressure outside";
-    found.extend(flue.openings.iter().map(|o| elsewhere(o, what)));
+    found.extend(unworked::openings(
+        &ASME_VIII,
+        &CODE_ELSEWHERE,
+        &flue.openings,
+        "an opening in a tube with pressure outside",
+    ));
     found
 }
 
-/// An opening that this set is not worked for: said, and not passed over.
-fn elsewhere(opening: &Opening, what: &'static str) -> Finding {
-    check(ASME_VIII.head(&CODE_ELSEWHERE, &opening.id), |_| {
-        Err(Stop::NotWorked { what })
-    })
-}
-
 fn external(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Outcome, Stop> {
-    let served = ASME_VIII.serve(sum, asked, &flue.id, flue.metal_temperature.as_ref())?;
-    let diameter = need("the diameter", &flue.id, flue.diameter.as_ref())?;
-    let wall = Wall::of(need("the wall", &flue.id, flue.wall.as_ref())?);
-    let length = need("the length", &flue.id, flue.length.as_ref())?;
-    ASME_VIII.keep_wall(sum, "tube", wall.mm(), ASME_VIII.scope.flue_mm);
-    let t = wall.file(sum, "t", "least wall")?;
-    let d_o = file_sides(sum, diameter, t)?.outside;
-    let l = sum.know("L", "length between supports", &MM, length);
+    let TakenTube {
+        served,
+        wall,
+        t,
+        d_o,
+        l,
+    } = ASME_VIII.take_tube(sum, flue, asked)?;
     let e = sum.know(
         "E",
         "modulus of elasticity, hot",
@@ -219,18 +197,18 @@ fn closed_form(sum: &mut Sum, [d_o, t, l, e, s_y]: [Ref; 5]) -> Result<Ref, Stop
 
 fn plate_checks(plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
     let mut found = vec![stayed(plate, asked)];
-    let what = "an opening in a stayed plate";
-    found.extend(plate.openings.iter().map(|o| elsewhere(o, what)));
+    found.extend(unworked::openings(
+        &ASME_VIII,
+        &CODE_ELSEWHERE,
+        &plate.openings,
+        "an opening in a stayed plate",
+    ));
     found
 }
 
 fn stayed(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
     check(ASME_VIII.head(&CODE_STAYED, &plate.id), |sum| {
-        let metal = plate.metal_temperature.as_ref();
-        let served = ASME_VIII.serve(sum, asked, &plate.id, metal)?;
-        let has = Wall::of(need("the thickness", &plate.id, plate.thickness.as_ref())?);
-        ASME_VIII.keep_wall(sum, "plate", has.mm(), ASME_VIII.scope.plate_mm);
-        has.file(sum, "t", "least thickness of the plate")?;
+        let TakenPlate { served, wall, .. } = ASME_VIII.take_plate(sum, plate, asked)?;
         let allowable = stress::code(plate.metal, served.metal)?;
         let s = sum.know(
             "S",
@@ -241,8 +219,8 @@ fn stayed(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
         let pitch = super::ours::file_pitch(sum, plate)?;
         let c = super::ours::file_stay_constant(sum);
         let least = sum.card(&plate_stayed::WALL, &[pitch, served.p, s, c])?;
-        let (t, least) = (has.mm(), sum.value(least));
-        has.hold(sum, "thickness", &plate.id, least);
+        let (t, least) = (wall.mm(), sum.value(least));
+        wall.hold(sum, "thickness", &plate.id, least);
         let says = format!("plate {t:.2} mm, {least:.2} mm asked by the pitch");
         let remedy = next_stock("a plate", &asked.stock.sheets, least);
         Ok(Outcome::compared(t, least, says, remedy))

@@ -1,12 +1,26 @@
 //! Rule sets: one struct of data and one function a kind of part.
 
 mod asme_viii;
+mod european;
+mod inspection;
 pub(crate) mod ours;
 pub(crate) mod served;
+mod shell_boiler;
+mod ship;
+mod state;
+mod taking;
+mod trade;
+mod unworked;
 mod water_test;
 
 pub use asme_viii::ASME_VIII;
+pub use european::EN_13445;
+pub use inspection::Inspection;
 pub use ours::OURS;
+pub use shell_boiler::EN_12953;
+pub use ship::SHIP_REGISTER;
+pub use state::IBR;
+pub use trade::TRADE;
 pub use water_test::WaterTest;
 
 use crate::input::Joint;
@@ -17,7 +31,15 @@ use reckoning::quantity::{ONE, Ratio};
 use reckoning::{Finding, Origin, Ref, Rule, Seen};
 
 /// Every rule set.
-pub static SETS: &[&RuleSet] = &[&OURS, &ASME_VIII];
+pub static SETS: &[&RuleSet] = &[
+    &OURS,
+    &ASME_VIII,
+    &EN_13445,
+    &EN_12953,
+    &SHIP_REGISTER,
+    &IBR,
+    &TRADE,
+];
 
 /// The set with this key.
 #[must_use]
@@ -41,6 +63,15 @@ pub struct Joints {
 }
 
 impl Joints {
+    /// Of a set that speaks of seamless shells alone: its check of any other seam is not worked.
+    pub(crate) const SEAMLESS: Self = Self {
+        both_sides: 1.0,
+        lap_along: 1.0,
+        strap_along: 1.0,
+        blind: 1.0,
+        below_one: Origin::Read,
+    };
+
     /// The efficiency of a seam along a shell.
     #[must_use]
     pub fn seam(&self, seam: Seam) -> f64 {
@@ -69,6 +100,9 @@ pub enum Test {
     Times(f64),
     /// 1.3 times the working pressure, and the ratio of cold to hot allowable stress.
     ByStress,
+    /// 1.43 times the working pressure, or 1.25 times with the ratio of the design stresses cold
+    /// and hot, whichever is more.
+    European,
 }
 
 /// What a set was made for.
@@ -104,14 +138,18 @@ pub struct RuleSet {
     pub title: &'static str,
     /// Edition.
     pub edition: &'static str,
-    /// How well it was read.
+    /// How well it was read, by its weakest part.
     pub seen: Seen,
+    /// What of it was read and what is from memory, in words.
+    pub how_read: &'static str,
     /// Where its design stress comes from, in words.
     pub stress_basis: &'static str,
     /// Joint efficiencies.
     pub joints: Joints,
     /// Water test.
     pub test: Test,
+    /// Tests that it asks again, where it has any.
+    pub inspection: Option<Inspection>,
     /// What it was made for.
     pub scope: Scope,
     /// Where it departs from what it cites, and why.
@@ -164,13 +202,17 @@ impl RuleSet {
 
     /// Files a joint efficiency.
     pub(crate) fn file_joint(&self, sum: &mut Sum, symbol: &str, value: f64) -> Ref {
-        let between = format!(
-            "{} seen on both sides, {} lapped along, {} strapped along, {} blind",
-            self.joints.both_sides,
-            self.joints.lap_along,
-            self.joints.strap_along,
-            self.joints.blind
-        );
+        let between = if self.joints == Joints::SEAMLESS {
+            "seamless: this set knows no brazed seam".to_owned()
+        } else {
+            format!(
+                "{} seen on both sides, {} lapped along, {} strapped along, {} blind",
+                self.joints.both_sides,
+                self.joints.lap_along,
+                self.joints.strap_along,
+                self.joints.blind
+            )
+        };
         let known = chosen(
             Ratio::from_number(value),
             &between,

@@ -1,11 +1,13 @@
 //! The water test that a set asks.
 
+use super::european::{Heat, file_stress};
 use super::{RuleSet, Test};
 use crate::input::Metal;
 use crate::metal::chosen;
 use crate::stress;
 use crate::sum::Stop;
 use formulas::vessel::allow;
+use formulas::vessel::european::TEST_PRESSURE;
 use reckoning::quantity::{Gauge, MPA, MPA_GAUGE, ONE, Ratio, Temperature};
 use reckoning::{Known, Origin, Working};
 
@@ -35,7 +37,7 @@ impl RuleSet {
             Test::Times(k) => {
                 let known = chosen(
                     Ratio::from_number(k),
-                    "first water tests of model boiler codes",
+                    "first water tests, 1.3 to 3 times the working pressure by rule set",
                     self.title,
                     Origin::from(self.seen),
                 );
@@ -49,6 +51,11 @@ impl RuleSet {
                 let cold = w.know("S_c", "allowable stress at the test", &MPA, &cold);
                 let hot = w.know("S", "allowable stress at work", &MPA, &hot);
                 w.worked(&allow::TEST_BY_STRESS, &[p, cold, hot])?
+            }
+            Test::European => {
+                let cold = file_stress(&mut w, metal, Heat::Cold)?;
+                let hot = file_stress(&mut w, metal, Heat::At(metal_at))?;
+                w.worked(&TEST_PRESSURE, &[p, cold, hot])?
             }
         };
         let pressure = Gauge::from_mpa(w.line(p_t).value);

@@ -5,6 +5,7 @@
     reason = "each test file uses a part of this module"
 )]
 
+pub mod further;
 pub mod mounted;
 
 use proof::{

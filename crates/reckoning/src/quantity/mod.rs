@@ -85,7 +85,7 @@ quantities! {
     /// A difference of pressure: draught, loss, lift.
     PressureDrop { from_pa / pa = PA, from_kpa / kpa = KPA, from_inch_water / inch_water = INCH_WATER }
     /// A stress or a strength.
-    Stress { from_mpa / mpa = MPA, from_psi / psi = PSI }
+    Stress { from_mpa / mpa = MPA, from_psi / psi = PSI, from_ton_in2 / ton_in2 = TON_PER_INCH2 }
     /// A temperature on a scale.
     Temperature { from_k / k = KELVIN, from_c / c = CELSIUS, from_f / f = FAHRENHEIT }
     /// A rise or difference of temperature.

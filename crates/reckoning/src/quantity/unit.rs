@@ -185,6 +185,7 @@ units! {
     PA_STRESS: Stress = "Pa", 1.0;
     MPA: Stress = "MPa" | "N/mm2" | "N/mm²", 1e6;
     PSI: Stress = "psi" | "lb/in2", PA_PER_PSI;
+    TON_PER_INCH2: Stress = "ton/in²" | "ton/in2" | "tsi", 2240.0 * PA_PER_PSI;
     KELVIN: Temperature = "K", 1.0;
     CELSIUS: Temperature = "°C" | "C" | "degC" | "deg C", 1.0, ICE_POINT;
     FAHRENHEIT: Temperature = "°F" | "F" | "degF" | "deg F", 5.0 / 9.0, ICE_POINT - 32.0 * 5.0 / 9.0;

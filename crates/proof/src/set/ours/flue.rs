@@ -123,7 +123,11 @@ pub(super) fn take(sum: &mut Sum, flue: &Flue, asked: &Asked<'_>) -> Result<Take
 
 /// Files the ovality: measured, allowed, or assumed at its worse end. The words say where it is
 /// still to be measured.
-fn file_ovality(sum: &mut Sum, flue: &Flue, d_o: Ref) -> Result<(Ref, Option<String>), Stop> {
+pub(crate) fn file_ovality(
+    sum: &mut Sum,
+    flue: &Flue,
+    d_o: Ref,
+) -> Result<(Ref, Option<String>), Stop> {
     let meaning = "ovality, Dmax - Dmin";
     if let Some(d) = &flue.ovality {
         let known = at_bad_end(d, Bad::Large);

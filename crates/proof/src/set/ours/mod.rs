@@ -20,9 +20,10 @@ mod stay;
 mod tube;
 mod whole;
 
+pub(crate) use flue::file_ovality;
 pub(crate) use plate::{file_pitch, file_stay_constant};
 
-use super::{Joints, RuleSet, Scope, Test};
+use super::{Inspection, Joints, RuleSet, Scope, Test};
 use reckoning::{Origin, Seen};
 
 /// The rules of this program.
@@ -31,6 +32,7 @@ pub static OURS: RuleSet = RuleSet {
     title: "Rules for small brazed copper boilers, gathered for this program",
     edition: "1",
     seen: Seen::FromMemory,
+    how_read: "each rule names its source and whether it was read",
     stress_basis: "the least of 26 MPa (miniature boiler code) and three published tables for \
                    annealed copper at metal temperature",
     joints: Joints {
@@ -41,6 +43,7 @@ pub static OURS: RuleSet = RuleSet {
         below_one: Origin::CommonPractice,
     },
     test: Test::Times(TEST_FACTOR),
+    inspection: Some(Inspection::CLUBS),
     scope: Scope {
         pressure_bar: 10.0,
         metal_c: 200.0,

@@ -1,4 +1,4 @@
-//! Family `trade`: the factor of safety of the trade's books on model boilers.
+//! Family `factor`: the factor of safety of the trade's books on model boilers.
 //!
 //! Source: pages of the hobby that quote books of the trade; common practice. The books know no
 //! temperature in the first form and no joint in either: the joint stands beside the strength here.
@@ -21,7 +21,7 @@ pub fn shell_wall(p_psi: f64, d_in: f64, u_psi: f64, k: f64, e: f64) -> f64 {
 
 /// Wall of a shell by a factor of safety on the tensile strength of cold copper.
 pub static SHELL_WALL: Card = Card {
-    id: "trade.shell-wall",
+    id: "factor.shell-wall",
     law: Law::Closed("T = P * D * k / (2 * U * E)"),
     gives: symbol("T", &INCH, "least wall"),
     takes: &[
@@ -68,7 +68,7 @@ pub fn shell_wall_hot(at: Hot) -> f64 {
 
 /// Wall of a shell by a factor of safety on a lower strength, with a factor for temperature.
 pub static SHELL_WALL_HOT: Card = Card {
-    id: "trade.shell-wall-hot",
+    id: "factor.shell-wall-hot",
     law: Law::Closed("T = k * P * D / (2 * U * h * E)"),
     gives: symbol("T", &INCH, "least wall, second form"),
     takes: &[
@@ -115,7 +115,7 @@ pub fn flat(t_mm: f64) -> f64 {
 
 /// Thickness of a stayed flat plate from that of the barrel.
 pub static FLAT: Card = Card {
-    id: "trade.flat",
+    id: "factor.flat",
     law: Law::Closed("t_p = 4 / 3 * t"),
     gives: symbol("t_p", &MM, "least stayed flat plate"),
     takes: &[symbol("t", &MM, "wall of the barrel")],

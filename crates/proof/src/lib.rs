@@ -32,10 +32,10 @@ pub use field::{Widest, widest_field};
 pub use input::{
     Bare, BlowDown, Boiler, Bush, Coil, CoilHeat, CrossTubes, Curve, Diameter, Dimension, Dish,
     End, EndShape, Exposure, FeedMeans, Feet, Field, Firehole, Fitted, Flange, Flue, Frame,
-    Further, FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Layout, Lift, Metal, Mountings, Nest,
-    Opening, Pipe, Place, Points, Pressed, PressureGauge, Raising, Removed, Ring, SafetyValve,
-    Screwed, Seam, Service, Shell, Spring, Standing, Stay, StayEnds, StayRun, Stock, StockSize,
-    TubePlate, ValvePipe, WaterGauge, Wire,
+    Further, FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Layout, Lift, Metal,
+    Mountings, Nest, Opening, Pipe, Place, Points, Pressed, PressureGauge, Raising, Removed, Ring,
+    SafetyValve, Screwed, Seam, Service, Shell, Spring, Standing, Stay, StayEnds, StayRun, Stock,
+    StockSize, TubePlate, ValvePipe, WaterGauge, Wire,
 };
 pub use lead::{Proof, SetProof, prove};
 pub use metal::ASSUMPTIONS;

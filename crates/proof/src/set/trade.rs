@@ -6,9 +6,10 @@ use crate::metal::chosen;
 use crate::remedy::{at_least, next_stock};
 use crate::rules::{TRADE_FLAT, TRADE_NOT_WORKED, TRADE_SHELL};
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::need;
+use crate::taken::{file_sides, file_size, need};
 use formulas::vessel::factor_of_safety as law;
 use reckoning::quantity::{INCH, Length, MM, ONE, PSI, Quantity, Ratio, Stress, Unit};
+use reckoning::size::Bad;
 use reckoning::working::Choice;
 use reckoning::{Finding, Origin, Ref, Seen};
 
@@ -172,8 +173,12 @@ fn file_barrel(sum: &mut Sum, boiler: &Boiler, asked: &Asked<'_>) -> Result<(Ref
     let (mut lines, mut has_mm) = (Vec::new(), 0.0_f64);
     for shell in &boiler.shells {
         let taken = TRADE.take_shell(sum, shell, asked)?;
-        let needed = file_needed(sum, shell, taken.served.p, taken.sides.outside)?;
-        taken.wall.hold_as_used(sum, "wall", &shell.id);
+        // The thickest wall makes the barrel largest, and the flats with it.
+        let wall = need("the wall", &shell.id, shell.wall.as_ref())?;
+        let meaning = ("t", "wall of the barrel at its thickest");
+        let thickest = file_size(sum, meaning, wall, Bad::Large)?;
+        let outside = file_sides(sum, taken.diameter, thickest)?.outside;
+        let needed = file_needed(sum, shell, taken.served.p, outside)?;
         lines.push((needed.first, needed.first_mm));
         has_mm = has_mm.max(taken.wall.mm());
     }

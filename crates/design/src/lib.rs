@@ -12,6 +12,7 @@ mod hold_points;
 mod making_answer;
 mod parts_answer;
 pub mod proof_door;
+pub mod propose;
 mod question;
 mod rules;
 mod sentence;

@@ -5,11 +5,12 @@ use std::marker::PhantomData;
 
 use crate::field::{Field, FieldKind};
 use crate::file::{File, Read, read_file};
+use crate::fill::{Filling, put};
 use crate::place::Place;
 use crate::problem::{Fault, Problem, nearest};
 use crate::size_text::PARTS;
 use crate::slot::Slot;
-use crate::splice::{cut, put, raw, text_literal};
+use crate::splice::{Editing, cut, put as replace, raw, text_literal};
 use crate::visit::{Rows, Section, Visitor};
 
 /// The text of a file under edit.
@@ -84,7 +85,7 @@ impl<F: File> Document<F> {
                 format!("{{ drawn = {old}, {part} = {} }}", text_literal(value, old))
             }
         };
-        let text = put(&self.text, &target.field_path, &literal);
+        let text = replace(&self.text, &target.field_path, &literal);
         self.keep(text, path)
     }
 
@@ -92,7 +93,7 @@ impl<F: File> Document<F> {
     fn set_part(&mut self, field_path: &str, part: &str, value: &str) -> Result<(), Box<Problem>> {
         let path = format!("{field_path}.{part}");
         let old = raw(&self.text, &path).unwrap_or("");
-        let text = put(&self.text, &path, &text_literal(value, old));
+        let text = replace(&self.text, &path, &text_literal(value, old));
         self.keep(text, &path)
     }
 
@@ -105,6 +106,36 @@ impl<F: File> Document<F> {
         self.target(path)?;
         let text = cut(&self.text, path);
         self.keep(text, path)
+    }
+
+    /// Fills fields that are not there, each with its comment above it, and leaves those that are.
+    /// Rows that are not there are added at the end of their list.
+    ///
+    /// # Errors
+    /// The problem of a value or a path, or that a row has no place in the text; the text is then
+    /// left as it was.
+    pub fn fill(&mut self, fillings: &[Filling]) -> Result<(), Box<Problem>> {
+        let mut content = self.read().content;
+        let mut editing = Editing::open(&self.text);
+        for filling in fillings {
+            let path = &filling.path;
+            let row = put(&mut content, path, &filling.literal).map_err(|fault| {
+                Box::new(Problem {
+                    file: self.name.clone(),
+                    place: Place::START,
+                    path: path.clone(),
+                    fault,
+                })
+            })?;
+            let done = editing.as_mut().and_then(|e| e.fill(filling, row.as_ref()));
+            if done.is_none() {
+                return Err(self.no_such(path, &paths(content)));
+            }
+        }
+        match editing {
+            Some(editing) => self.keep(Some(editing.text()), ""),
+            None => Ok(()),
+        }
     }
 
     /// Keeps an edited text if it reads no worse than the text before.

@@ -2,14 +2,14 @@
 
 use std::ops::Range;
 
-use toml_edit::{Item, TableLike, Value};
+use toml_edit::{Item, Table, TableLike, Value};
 
 use crate::field::Field;
 use crate::place::Place;
 use crate::problem::{Fault, nearest};
 use crate::slot::{Misfits, Slot};
 use crate::value_text::is_id;
-use crate::visit::{Rows, Section, Visitor};
+use crate::visit::{Row, Rows, Section, Visitor};
 use crate::written::Written;
 
 /// What is wrong: the bytes, the path, the fault.
@@ -28,6 +28,18 @@ pub(crate) fn load(
     };
     loader.descend(table, String::new(), section);
     loader.found
+}
+
+/// Gives a row that was just added its id, and every entry in it its path.
+pub(crate) fn named(row: &mut dyn Row, path: &str, id: &str) {
+    let mut table = Table::new();
+    table.insert("id", Item::Value(Value::from(id)));
+    let mut loader = Loader {
+        source: "",
+        frames: Vec::new(),
+        found: Vec::new(),
+    };
+    loader.descend(Some(&table), path.to_owned(), row);
 }
 
 struct Loader<'d> {

@@ -5,7 +5,9 @@
 
 use std::ops::Range;
 
-use toml_edit::{Document, DocumentMut, InlineTable, Item, Table, TableLike, Value};
+use toml_edit::{ArrayOfTables, Document, DocumentMut, InlineTable, Item, Table, TableLike, Value};
+
+use crate::fill::{Filling, NewRow};
 
 /// A text as TOML, in the quotes of the writing that it replaces where they can hold it.
 pub(crate) fn text_literal(text: &str, old: &str) -> String {
@@ -62,6 +64,71 @@ pub(crate) fn cut(text: &str, path: &str) -> Option<String> {
     table.remove(key);
     space(table, around);
     Some(document.to_string())
+}
+
+/// A text that takes several values one after another and is written out once.
+pub(crate) struct Editing(DocumentMut);
+
+impl Editing {
+    /// Opens a text; `None` where it is not TOML.
+    pub(crate) fn open(text: &str) -> Option<Self> {
+        text.parse().ok().map(Self)
+    }
+
+    /// Fills a field that is not there; `None` where the way to it is barred.
+    pub(crate) fn fill(&mut self, filling: &Filling, row: Option<&NewRow>) -> Option<()> {
+        if let Some(row) = row {
+            self.add(row, &comment(&filling.remark))?;
+        }
+        let value: Value = filling.literal.parse().ok()?;
+        let (way, key) = split(&filling.path);
+        let (table, around) = walk(self.0.as_table_mut(), &way)?;
+        if table.get(key).is_some_and(|item| !item.is_none()) {
+            return Some(());
+        }
+        table.insert(key, Item::Value(value));
+        if let (Around::Lines, None, false) = (around, row, filling.remark.is_empty()) {
+            let mut named = table.key_mut(key)?;
+            named.leaf_decor_mut().set_prefix(comment(&filling.remark));
+        }
+        space(table, around);
+        Some(())
+    }
+
+    /// Adds a row with its id at the end of its list, its comment above its heading.
+    fn add(&mut self, row: &NewRow, comment: &str) -> Option<()> {
+        let (way, key) = split(&row.list);
+        let (table, _) = walk(self.0.as_table_mut(), &way)?;
+        if table.get(key).is_none() {
+            table.insert(key, Item::ArrayOfTables(ArrayOfTables::new()));
+        }
+        let id = Value::from(row.id.as_str());
+        match table.get_mut(key)? {
+            Item::ArrayOfTables(list) => {
+                let mut made = new_table(false);
+                made.decor_mut().set_prefix(format!("\n{comment}"));
+                made.insert("id", Item::Value(id));
+                list.push(made);
+            }
+            Item::Value(Value::Array(list)) => {
+                let mut made = InlineTable::new();
+                made.insert("id", id);
+                list.push(Value::InlineTable(made));
+            }
+            _ => return None,
+        }
+        Some(())
+    }
+
+    /// The text.
+    pub(crate) fn text(&self) -> String {
+        self.0.to_string()
+    }
+}
+
+/// Lines as a comment of a file.
+fn comment(lines: &[String]) -> String {
+    lines.iter().map(|line| format!("# {line}\n")).collect()
 }
 
 /// Where a value stands.

@@ -23,6 +23,9 @@ pub(super) static SOURCES: &[&Source] = &[
     &MACHINE_SHOP_SPEEDS,
     &ISO_1101,
     &METAL_DATA_SHEETS,
+    &EN_1057,
+    &EN_1652,
+    &EN_837_1,
 ];
 
 /// The metric thread form.
@@ -231,5 +234,38 @@ pub static METAL_DATA_SHEETS: Source = Source {
     year: 0,
     publisher: "",
     identifier: "C106, CW510L, CW613N, C37000 and their neighbours",
+    seen: Seen::FromMemory,
+};
+
+/// Sizes of copper tube.
+pub static EN_1057: Source = Source {
+    key: "en-1057-2006",
+    title: "Copper and copper alloys: seamless, round copper tubes for water and gas in sanitary and heating applications",
+    edition: "with amendment 1",
+    year: 2006,
+    publisher: "CEN",
+    identifier: "EN 1057",
+    seen: Seen::FromMemory,
+};
+
+/// Thicknesses of copper sheet.
+pub static EN_1652: Source = Source {
+    key: "en-1652-1997",
+    title: "Copper and copper alloys: plate, sheet, strip and circles for general purposes",
+    edition: "first",
+    year: 1997,
+    publisher: "CEN",
+    identifier: "EN 1652",
+    seen: Seen::FromMemory,
+};
+
+/// Scales of pressure gauges.
+pub static EN_837_1: Source = Source {
+    key: "en-837-1-1996",
+    title: "Pressure gauges, part 1: Bourdon tube pressure gauges",
+    edition: "first",
+    year: 1996,
+    publisher: "CEN",
+    identifier: "EN 837-1",
     seen: Seen::FromMemory,
 };

@@ -1,0 +1,190 @@
+//! The first proposal: from duty, fuel, form, room, mass and stock on hand to a whole plan.
+//!
+//! A walk of steps, each a choice with its reason, in the order in which a boiler is thought out:
+//! demand at the high end of its range, barrel from room and stock, grate, tubes by packing,
+//! nozzle by the draught balance, walls up to stock, valve, feed, gauges. What the maker gave is
+//! kept, never overridden. Rules of the trade give a first bracket and no more: what decides is
+//! the geometry, the fire and the proof that judge every plan, and the result is checked by them
+//! as a whole. A form of boiler is a module of its own with its own steps. The search is bounded
+//! and knows no chance and no clock.
+
+mod choice;
+mod demand;
+mod draft;
+mod fire;
+mod stock;
+mod vertical;
+mod weigh;
+
+use plan::section::{BoilerForm, Fuel};
+use plan::{Document, Filling, Plan, Problem, Workshop};
+
+use crate::check::Checked;
+
+pub use choice::{By, Choice, Chosen};
+pub use weigh::Forbidden;
+
+use demand::Demand;
+use draft::Draft;
+use stock::Shop;
+
+/// A whole plan, how it came about, and what was found of it.
+#[derive(Clone, Debug)]
+pub struct Proposal {
+    /// The text: the maker's own, with the fields filled that were empty and the reasons as
+    /// comments above them.
+    pub text: String,
+    /// The steps in their order.
+    pub steps: Vec<Choice>,
+    /// The check of the plan.
+    pub checked: Checked,
+    /// The questions that forbid it; none where each is met or met on condition.
+    pub forbidden: Vec<Forbidden>,
+}
+
+/// Why nothing was proposed.
+#[derive(Clone, Debug, thiserror::Error)]
+pub enum NotProposed {
+    /// The text has faults; a proposal would rest on what it does not say.
+    #[error("the beginning has faults; mend them first")]
+    Faulty(Vec<Problem>),
+    /// Fields without which there is no duty.
+    #[error("a proposal begins with the duty; wanted are {}", .0.join(", "))]
+    Wanted(Vec<String>),
+    /// The form or the fuel has no walk yet.
+    #[error("there is no walk yet for {what}; there is one for {}", .worked.join(", "))]
+    NoWalk {
+        /// The form or fuel as the plan names it.
+        what: String,
+        /// What there is a walk for.
+        worked: Vec<&'static str>,
+    },
+    /// The engine has no balance at the working pressure.
+    #[error("the engine takes no steam at the working pressure")]
+    NoDemand,
+    /// A filled field has no place in the text as it is written.
+    #[error("the text has no place for what was chosen: {0}")]
+    NoPlace(Box<Problem>),
+}
+
+/// Proposes a plan from the text of its beginning; `name` is the name of the file.
+///
+/// # Errors
+/// [`NotProposed`] says what is wanted. A plan that cannot meet its duty is no error: it is given
+/// with the question that forbids it.
+pub fn propose(text: &str, name: &str, workshop: &Workshop) -> Result<Proposal, NotProposed> {
+    let mut document = Document::<Plan>::open(text, name)
+        .map_err(|problem| NotProposed::Faulty(vec![*problem]))?;
+    let read = document.read();
+    if !read.problems.is_empty() {
+        return Err(NotProposed::Faulty(read.problems));
+    }
+    let plan = read.content;
+    worked(&plan)?;
+    let wanted = wanted(&plan);
+    if !wanted.is_empty() {
+        return Err(NotProposed::Wanted(wanted));
+    }
+    let demand = Demand::of(&plan).ok_or(NotProposed::NoDemand)?;
+    let metal = plan.boiler.metal.get().map_or(METAL, String::as_str);
+    let shop = Shop::of(workshop, metal);
+    let walked = vertical::walk(&Draft::of(plan), (&shop, workshop), &demand);
+    let (draft, weighed) = walked.ok_or(NotProposed::NoDemand)?;
+    document
+        .fill(&fillings(&draft))
+        .map_err(NotProposed::NoPlace)?;
+    Ok(Proposal {
+        text: document.text().to_owned(),
+        steps: draft.choices,
+        checked: weighed.checked,
+        forbidden: weighed.forbidden,
+    })
+}
+
+/// The metal of a boiler of which none is named.
+const METAL: &str = "CW024A";
+
+/// Whether form and fuel have a walk.
+fn worked(plan: &Plan) -> Result<(), NotProposed> {
+    let form = &plan.form;
+    if form.typed().is_some() && form.value() != Some(BoilerForm::VerticalFireTubes) {
+        return Err(no_walk(form.typed(), "vertical, wet firebox, fire tubes"));
+    }
+    let fuel = &plan.fire.fuel;
+    let coal = matches!(fuel.value(), Some(Fuel::Anthracite | Fuel::SteamCoal));
+    if fuel.typed().is_some() && !coal {
+        return Err(no_walk(fuel.typed(), "anthracite and steam coal"));
+    }
+    Ok(())
+}
+
+fn no_walk<T>(typed: Option<&reckoning::Typed<T>>, worked: &'static str) -> NotProposed {
+    NotProposed::NoWalk {
+        what: typed.map_or("a plan without it".to_owned(), |typed| typed.text.clone()),
+        worked: vec![worked],
+    }
+}
+
+/// The fields without which there is nothing to size for.
+fn wanted(plan: &Plan) -> Vec<String> {
+    let (duty, engine) = (&plan.duty, &plan.engine);
+    [
+        (plan.form.get().is_none(), plan.form.path()),
+        (duty.pressure.get().is_none(), duty.pressure.path()),
+        (duty.run.get().is_none(), duty.run.path()),
+        (engine.cylinders.get().is_none(), engine.cylinders.path()),
+        (engine.acting.get().is_none(), engine.acting.path()),
+        (engine.bore.get().is_none(), engine.bore.path()),
+        (engine.stroke.get().is_none(), engine.stroke.path()),
+        (engine.speed.get().is_none(), engine.speed.path()),
+        (engine.cut_off.get().is_none(), engine.cut_off.path()),
+        (plan.fire.fuel.get().is_none(), plan.fire.fuel.path()),
+    ]
+    .into_iter()
+    .filter(|(wanted, _)| *wanted)
+    .map(|(_, path)| path.to_owned())
+    .collect()
+}
+
+/// What is to be written: each field that a step chose, the reason above the first of them.
+fn fillings(draft: &Draft) -> Vec<Filling> {
+    let mut fillings = Vec::new();
+    for choice in &draft.choices {
+        let mut remark = remark(choice);
+        for field in choice.fields.iter().filter(|f| f.by == By::Step) {
+            fillings.push(Filling {
+                path: field.path.clone(),
+                literal: field.literal.clone(),
+                remark: std::mem::take(&mut remark),
+            });
+        }
+    }
+    fillings
+}
+
+/// Width of a comment.
+const WIDTH: usize = 92;
+
+/// The reason of a choice in lines.
+fn remark(choice: &Choice) -> Vec<String> {
+    let text = format!(
+        "{}: between {}: {} ({})",
+        choice.step,
+        choice.between,
+        choice.reason,
+        choice.weakest.words()
+    );
+    let mut lines = Vec::new();
+    let mut line = String::new();
+    for word in text.split(' ') {
+        if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > WIDTH {
+            lines.push(std::mem::take(&mut line));
+        }
+        if !line.is_empty() {
+            line.push(' ');
+        }
+        line.push_str(word);
+    }
+    lines.push(line);
+    lines
+}

@@ -1,0 +1,191 @@
+//! One pair of shells to a whole plan.
+
+use plant::{Plant, Resolved};
+use reckoning::{Finding, Verdict};
+
+use super::{At, Sizes, Walk, front, mounts, strength};
+use crate::propose::choice::{Choice, mm};
+use crate::propose::draft::size_mm;
+use crate::propose::fire;
+use crate::propose::stock::{TubeSize, same};
+use crate::steam_answer::{Asked, Steaming};
+
+/// Shortest and longest tube between the plates, and the step between lengths tried, mm.
+pub(super) const SHORTEST_MM: f64 = 60.0;
+const LONGEST_MM: f64 = 500.0;
+const STEP_MM: f64 = 20.0;
+/// Outside diameters of the tubes tried, mm.
+const TUBES_MM: (f64, f64) = (6.0, 22.0);
+/// Least bore that is swept of soot, mm.
+const BORE_MM: f64 = 4.5;
+/// A share of the steam that is not worth more metal.
+const WORTH: f64 = 0.98;
+/// Steam made over the high end of what is asked for.
+const WANTED: f64 = 1.15;
+/// Rounds in which the blast is made stronger, so that it holds in nine cases of ten too.
+const ROUNDS: usize = 4;
+
+/// Whether a blast was found.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Fire {
+    /// The fire makes what is wanted.
+    Warm,
+    /// No nozzle makes it.
+    Cold,
+}
+
+/// Takes every step for one pair of shells.
+pub(super) fn along(walk: &mut Walk<'_>) -> Fire {
+    pack(walk);
+    lengthen(walk);
+    let resolved = strength::thicken(walk);
+    blower(walk, &resolved.plant);
+    let fire = blast(walk, &resolved.plant);
+    seat(walk, &resolved, &fire);
+    count(walk);
+    match fire {
+        Some(_) => Fire::Warm,
+        None => Fire::Cold,
+    }
+}
+
+/// The widest tube within reach of the most steam.
+fn pack(walk: &mut Walk<'_>) {
+    let mut made: Vec<(TubeSize, f64)> = Vec::new();
+    let mut tubes: Vec<TubeSize> = walk.shop.tubes.clone();
+    tubes.retain(|t| (TUBES_MM.0..=TUBES_MM.1).contains(&t.outside) && t.bore() >= BORE_MM);
+    tubes.dedup_by(|b, a| same(a.outside, b.outside));
+    for tube in tubes {
+        walk.sizes.tube = tube.clone();
+        walk.sizes.length = 2.0 * SHORTEST_MM;
+        let resolved = walk.laid();
+        if let Some(ratio) = fire::ratio(&walk.draft.plan, &resolved.plant) {
+            made.push((tube, ratio));
+        }
+    }
+    let most = made.iter().map(|(_, ratio)| *ratio).fold(0.0, f64::max);
+    let worth = made.into_iter().rev().find(|(_, r)| *r >= WORTH * most);
+    if let Some((tube, _)) = worth {
+        walk.sizes.tube = tube;
+    }
+}
+
+/// Longer tubes as long as they bring more steam and have room.
+fn lengthen(walk: &mut Walk<'_>) {
+    walk.sizes.length = SHORTEST_MM;
+    let resolved = walk.laid();
+    let mut made = fire::ratio(&walk.draft.plan, &resolved.plant);
+    let most = room(walk, &resolved.plant);
+    while walk.sizes.length + STEP_MM <= most {
+        walk.sizes.length += STEP_MM;
+        let resolved = walk.laid();
+        let ratio = fire::ratio(&walk.draft.plan, &resolved.plant);
+        if let (Some(before), Some(now)) = (made, ratio)
+            && before >= WORTH * now
+        {
+            walk.sizes.length -= STEP_MM;
+            break;
+        }
+        made = ratio.or(made);
+    }
+}
+
+/// The longest tubes that room and stock leave, mm.
+fn room(walk: &Walk<'_>, plant: &Plant) -> f64 {
+    let plan = &walk.draft.plan;
+    let height = plant.outline.as_ref().and_then(|o| o.height.as_ref());
+    let left = plan.room.height.value().zip(height);
+    let by_room = left.map(|(room, height)| room.mm() - height.value.mm() - SPARE_MM);
+    let barrel = size_mm(&plan.boiler.barrel.length);
+    let longest = walk.sizes.barrel.longest;
+    let by_stock = longest.zip(barrel).map(|(piece, barrel)| piece - barrel);
+    [by_room, by_stock]
+        .into_iter()
+        .flatten()
+        .map(|more| walk.sizes.length + more)
+        .fold(LONGEST_MM, f64::min)
+}
+
+/// Height kept in hand for thicker plates, whose flanges are higher, mm.
+const SPARE_MM: f64 = 8.0;
+
+fn blower(walk: &mut Walk<'_>, plant: &Plant) {
+    let at = At {
+        plan: &walk.draft.plan,
+        shop: walk.shop,
+        sizes: &walk.sizes,
+        demand: walk.demand,
+    };
+    if let Some(choice) = mounts::blower(&at, plant) {
+        walk.draft.take(choice);
+    }
+}
+
+/// The blast with which the fire makes the steam at the high end of the demand, and in nine cases
+/// of ten of what may be true.
+fn blast(walk: &mut Walk<'_>, plant: &Plant) -> Option<Steaming> {
+    let mut wanted = WANTED * walk.demand.high / walk.demand.likely;
+    let mut last = None;
+    for _ in 0..ROUNDS {
+        let Some(choice) = front::seek(&walk.draft, plant, wanted) else {
+            break;
+        };
+        walk.draft.take(choice);
+        let steaming = Asked::of(&walk.draft.plan, plant).answered();
+        let run = steaming.run.as_ref()?;
+        let holds = run.findings.iter().find(|f| f.rule.id == "steaming.holds");
+        let met = holds.is_some_and(|f| f.verdict <= Verdict::MetOnCondition);
+        let low = run.band.as_ref().map(|band| band.low);
+        last = Some(steaming);
+        match low {
+            Some(low) if !met && low > 0.0 => wanted *= MORE / low,
+            _ => break,
+        }
+    }
+    last
+}
+
+/// How far above one the worse tenth is brought.
+const MORE: f64 = 1.02;
+
+/// The least seat that passes what the fire raises.
+fn seat(walk: &mut Walk<'_>, resolved: &Resolved, steaming: &Option<Steaming>) {
+    let greatest = steaming.as_ref().and_then(|s| s.greatest.clone());
+    for seat in mounts::SEATS_MM {
+        walk.sizes.seat = seat;
+        walk.step(super::bushes::choice);
+        walk.step(mounts::valve);
+        let plan = &walk.draft.plan;
+        let found = proof::mountings(
+            &crate::proof_door::mountings(plan, &resolved.plant),
+            &crate::proof_door::raising(plan, &resolved.plant, greatest.clone()),
+        );
+        let passes = |f: &&Finding| f.rule.id == "ours.valve-capacity";
+        if found
+            .iter()
+            .find(passes)
+            .is_some_and(|f| f.verdict <= Verdict::MetOnCondition)
+        {
+            break;
+        }
+    }
+}
+
+/// Writes down how many tubes there are, so that a later change of a plate does not add one.
+fn count(walk: &mut Walk<'_>) {
+    let resolved = plant::resolve(&walk.draft.plan);
+    let Some(nest) = &resolved.plant.nest else {
+        return;
+    };
+    let fit = nest.fit.to_string();
+    if let Some(mut choice) = walk
+        .draft
+        .choices
+        .iter()
+        .find(|c| c.step == "tubes")
+        .cloned()
+    {
+        choice = choice.set("boiler.tubes.count", fit);
+        walk.draft.take(choice);
+    }
+}

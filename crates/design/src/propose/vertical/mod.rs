@@ -1,0 +1,210 @@
+//! The walk of a vertical boiler with a wet firebox and fire tubes, fired with coal.
+//!
+//! One file a part, one function a step. [`along`] lays a boiler out round a barrel and a firebox,
+//! makes its walls as thick as the proof asks, seeks the blast by the draught balance, and mounts
+//! what the fire needs; [`walk`] does so for one pair of tubes after another until a whole plan
+//! meets every question. What it leaves out: stays, a drying coil, turned fittings, and places for
+//! the maker's own bushes.
+
+mod along;
+mod barrel;
+mod bushes;
+mod front;
+mod grate;
+mod mounts;
+mod plates;
+mod service;
+mod shells;
+mod strength;
+mod tubes;
+mod water;
+
+use plan::{Plan, Workshop};
+use plant::Resolved;
+
+use self::along::{Fire, along};
+use self::shells::Shells;
+use super::choice::Choice;
+use super::demand::Demand;
+use super::draft::{Draft, size_mm};
+use super::stock::{Shop, TubeSize};
+use super::weigh::{Weighed, weigh};
+
+/// Pairs of shells that are laid out, and whole plans that are checked, before the walk gives up.
+const LAID: usize = 24;
+const CHECKED: usize = 5;
+
+/// The sizes that a search moves; all others follow from them.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Sizes {
+    barrel: TubeSize,
+    firebox: TubeSize,
+    tube: TubeSize,
+    /// Upper and lower tube plate, mm.
+    upper: f64,
+    lower: f64,
+    /// Depth of the foundation ring, mm.
+    ring: f64,
+    /// Wall of the firehole, mm.
+    firehole_wall: f64,
+    /// Tubes between the plates, mm.
+    length: f64,
+    /// Metal round the thread of a bush, mm.
+    rim: f64,
+    /// Seat of the safety valve, mm.
+    seat: f64,
+    /// Lagging, mm.
+    lagging: f64,
+}
+
+/// What a step may look at.
+pub(super) struct At<'a> {
+    plan: &'a Plan,
+    shop: &'a Shop,
+    sizes: &'a Sizes,
+    demand: &'a Demand,
+}
+
+impl At<'_> {
+    fn firebox_bore(&self) -> Option<f64> {
+        let f = &self.plan.boiler.firebox;
+        size_mm(&f.bore).or_else(|| Some(size_mm(&f.outside)? - 2.0 * size_mm(&f.wall)?))
+    }
+
+    fn barrel_outside(&self) -> Option<f64> {
+        let b = &self.plan.boiler.barrel;
+        size_mm(&b.outside).or_else(|| Some(size_mm(&b.bore)? + 2.0 * size_mm(&b.wall)?))
+    }
+}
+
+/// A walk under way.
+#[derive(Clone)]
+pub(super) struct Walk<'a> {
+    draft: Draft,
+    shop: &'a Shop,
+    workshop: &'a Workshop,
+    demand: &'a Demand,
+    sizes: Sizes,
+}
+
+/// A step: what it chooses from what stands so far; nothing where what it needs is wanting.
+type Step = fn(&At<'_>) -> Option<Choice>;
+
+/// The steps that lay a boiler out, in their order.
+const LAY: &[Step] = &[
+    service::choice,
+    service::lagging,
+    barrel::choice,
+    barrel::firebox,
+    barrel::ring,
+    grate::choice,
+    grate::bed,
+    grate::firehole,
+    plates::choice,
+    plates::firebox_height,
+    tubes::choice,
+    tubes::length,
+    water::choice,
+    water::glass,
+    bushes::choice,
+    front::smokebox,
+    front::first,
+    mounts::first_blower,
+    mounts::valve,
+    mounts::feed,
+    mounts::gauge,
+    mounts::drain,
+];
+
+impl Walk<'_> {
+    fn step(&mut self, step: Step) {
+        let at = At {
+            plan: &self.draft.plan,
+            shop: self.shop,
+            sizes: &self.sizes,
+            demand: self.demand,
+        };
+        if let Some(choice) = step(&at) {
+            self.draft.take(choice);
+        }
+    }
+
+    /// Lays the boiler out anew for the sizes at hand, and resolves it.
+    fn laid(&mut self) -> Resolved {
+        for step in LAY {
+            self.step(*step);
+        }
+        plant::resolve(&self.draft.plan)
+    }
+}
+
+/// Walks until a plan meets every question; else gives the one with the least against it.
+pub(super) fn walk(
+    draft: &Draft,
+    (shop, workshop): (&Shop, &Workshop),
+    demand: &Demand,
+) -> Option<(Draft, Weighed)> {
+    let mut best: Option<(Draft, Weighed)> = None;
+    let mut cold: Option<Walk<'_>> = None;
+    let mut checked = 0;
+    for shells in shells::candidates(draft, shop, demand)
+        .into_iter()
+        .take(LAID)
+    {
+        let mut walk = Walk {
+            draft: draft.clone(),
+            shop,
+            workshop,
+            demand,
+            sizes: Sizes::of(&shells, (draft, shop)),
+        };
+        if along(&mut walk) == Fire::Cold {
+            cold = Some(walk);
+            continue;
+        }
+        checked += 1;
+        let weighed = weigh(&walk.draft.plan, workshop);
+        let met = weighed.forbidden.is_empty();
+        if best
+            .as_ref()
+            .is_none_or(|(_, before)| weighed.against < before.against)
+        {
+            best = Some((walk.draft, weighed));
+        }
+        if met || checked == CHECKED {
+            break;
+        }
+    }
+    best.or_else(|| {
+        let draft = cold?.draft;
+        let weighed = weigh(&draft.plan, workshop);
+        Some((draft, weighed))
+    })
+}
+
+impl Sizes {
+    /// The sizes to begin with.
+    fn of(shells: &Shells, (draft, shop): (&Draft, &Shop)) -> Self {
+        let sheet = |least| shop.sheet(least).map_or(least, |sheet| sheet.thickness);
+        Self {
+            barrel: shells.barrel.clone(),
+            firebox: shells.firebox.clone(),
+            tube: shop.walls(8.0)[0].clone(),
+            upper: sheet(2.0),
+            lower: sheet(2.0),
+            ring: 8.0,
+            firehole_wall: 2.0,
+            length: along::SHORTEST_MM,
+            rim: 2.0,
+            seat: 6.0,
+            lagging: lagging(draft, shells.barrel.outside),
+        }
+    }
+}
+
+/// The thickest felt that the room leaves round a barrel, mm.
+fn lagging(draft: &Draft, barrel: f64) -> f64 {
+    let room = draft.plan.room.width.value().map(|w| w.mm());
+    let fits = |felt: &&f64| room.is_none_or(|room| barrel + 2.0 * **felt <= room);
+    *[6.0, 4.0, 3.0].iter().find(fits).unwrap_or(&0.0)
+}

@@ -32,6 +32,10 @@ enum Command {
     Card(command::card::Arguments),
     /// Draw a part of a plan, or the section of its boiler, in SVG on the standard output
     Draw(command::draw::Arguments),
+    /// Find the largest engine that the boiler of a plan holds at working pressure, and what binds
+    Largest(command::largest::Arguments),
+    /// Make a whole plan of a beginning, with the reason of each choice
+    Propose(command::propose::Arguments),
 }
 
 fn main() -> ExitCode {
@@ -43,6 +47,8 @@ fn main() -> ExitCode {
         Some(Command::Reckon(arguments)) => command::reckon::run(arguments),
         Some(Command::Card(arguments)) => command::card::run(arguments),
         Some(Command::Draw(arguments)) => command::draw::run(arguments),
+        Some(Command::Largest(arguments)) => command::largest::run(arguments),
+        Some(Command::Propose(arguments)) => command::propose::run(arguments),
     };
     let form = if json {
         output::Form::Json

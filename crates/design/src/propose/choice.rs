@@ -37,6 +37,8 @@ pub struct Choice {
     pub step: &'static str,
     /// The fields it is about, those that the maker had given among them.
     pub fields: Vec<Chosen>,
+    /// What was chosen, where its fields are too many to be read one by one.
+    pub told: Option<String>,
     /// What the value was chosen from.
     pub between: String,
     /// Why this one.
@@ -51,6 +53,7 @@ impl Choice {
         Self {
             step,
             fields: Vec::new(),
+            told: None,
             between: String::new(),
             reason: String::new(),
             weakest: Origin::Read,
@@ -67,6 +70,12 @@ impl Choice {
         self
     }
 
+    /// Says what was chosen.
+    pub(super) fn told(mut self, told: String) -> Self {
+        self.told = Some(told);
+        self
+    }
+
     /// Says between what it was chosen.
     pub(super) fn between(mut self, between: impl Into<String>) -> Self {
         self.between = between.into();
@@ -80,9 +89,18 @@ impl Choice {
         self
     }
 
-    /// The fields in words, those that one table holds under its name once.
+    /// Whether the maker had given every field that the step is about.
+    #[must_use]
+    pub fn is_kept(&self) -> bool {
+        self.fields.iter().all(|field| field.by == By::Maker)
+    }
+
+    /// What was chosen in words: the fields, those that one table holds under its name once.
     #[must_use]
     pub fn says(&self) -> String {
+        if let Some(told) = &self.told {
+            return told.clone();
+        }
         let mut table = "";
         let mut parts = Vec::new();
         for field in &self.fields {

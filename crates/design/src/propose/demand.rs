@@ -2,7 +2,7 @@
 
 use plan::{Plan, put};
 use plant::Plant;
-use reckoning::quantity::{KG_PER_H, show};
+use reckoning::quantity::{KG_PER_H, Quantity, show};
 
 use crate::steam_answer::Asked;
 
@@ -17,6 +17,8 @@ pub(super) struct Demand {
     pub(super) most: Option<&'static str>,
     /// Density of the water as it is fed, kg/m³.
     pub(super) feed_kg_m3: f64,
+    /// Density of the steam in the boiler, kg/m³.
+    pub(super) steam_kg_m3: f64,
 }
 
 impl Demand {
@@ -57,6 +59,7 @@ impl Demand {
             high: likely + squares.sqrt(),
             most: most.map(|(id, _)| id),
             feed_kg_m3: feed(plan)?,
+            steam_kg_m3: steam(plan)?,
         })
     }
 
@@ -79,6 +82,14 @@ fn feed(plan: &Plan) -> Option<f64> {
     let site = Asked::of(plan, &Plant::default()).door.site?;
     let feed = formulas::steam::at_pt(site.atmosphere_pa, site.feed_k);
     feed.ok().map(|water| water.rho)
+}
+
+/// Density of the steam in the boiler.
+fn steam(plan: &Plan) -> Option<f64> {
+    let air = crate::fire::atmosphere(plan).value;
+    let boiler = plan.duty.pressure.value()?.absolute(air);
+    let line = formulas::steam::Saturated::at_pressure(boiler.si());
+    line.ok().map(|line| line.rho_g)
 }
 
 fn asks(plan: &Plan) -> Option<f64> {

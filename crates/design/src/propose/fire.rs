@@ -39,5 +39,5 @@ pub(super) fn blown(plan: &Plan, plant: &Plant, bore: Length) -> Option<f64> {
         ..door.inputs?
     };
     let state = steaming::fire::settle(&stopped, working_pa).ok()?;
-    Some(state.pass.bed.rate_kg_m2_s)
+    Some(state.pass.firing.bed()?.bed.rate_kg_m2_s)
 }

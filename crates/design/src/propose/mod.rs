@@ -5,13 +5,14 @@
 //! nozzle by the draught balance, walls up to stock, valve, feed, gauges. What the maker gave is
 //! kept, never overridden. Rules of the trade give a first bracket and no more: what decides is
 //! the geometry, the fire and the proof that judge every plan, and the result is checked by them
-//! as a whole. A form of boiler is a module of its own with its own steps. The search is bounded
+//! as a whole. [`largest`] turns the question round. A form of boiler is a module of its own with its own steps. The search is bounded
 //! and knows no chance and no clock.
 
 mod choice;
 mod demand;
 mod draft;
 mod fire;
+mod largest;
 mod stock;
 mod vertical;
 mod weigh;
@@ -19,9 +20,11 @@ mod weigh;
 use plan::section::{BoilerForm, Fuel};
 use plan::{Document, Filling, Plan, Problem, Workshop};
 
+use crate::beside::Beside;
 use crate::check::Checked;
 
 pub use choice::{By, Choice, Chosen};
+pub use largest::{Binds, Bound, Doubt, Largest, NotAsked, Way, largest};
 pub use weigh::Forbidden;
 
 use demand::Demand;
@@ -38,6 +41,9 @@ pub struct Proposal {
     pub steps: Vec<Choice>,
     /// The check of the plan.
     pub checked: Checked,
+    /// Rules of the trade beside it, none of which decided anything; none where the fire has no
+    /// balance.
+    pub beside: Vec<Beside>,
     /// The questions that forbid it; none where each is met or met on condition.
     pub forbidden: Vec<Forbidden>,
 }
@@ -93,7 +99,12 @@ pub fn propose(text: &str, name: &str, workshop: &Workshop) -> Result<Proposal, 
     document
         .fill(&fillings(&draft))
         .map_err(NotProposed::NoPlace)?;
+    let state = weighed.checked.steaming.working_state();
+    let beside = state.map_or_else(Vec::new, |state| {
+        crate::beside(&draft.plan, &weighed.checked.resolved.plant, state)
+    });
     Ok(Proposal {
+        beside,
         text: document.text().to_owned(),
         steps: draft.choices,
         checked: weighed.checked,

@@ -29,6 +29,16 @@ pub(super) struct Weighed {
     pub(super) against: usize,
 }
 
+impl Weighed {
+    /// Whether the verdict of one of these rules is as bad as this, or worse.
+    pub(super) fn against_by(&self, rules: &[&str], at_least: Verdict) -> bool {
+        self.checked.judged.iter().any(|judged| {
+            let finding = &judged.finding;
+            finding.verdict >= at_least && rules.contains(&finding.rule.id)
+        })
+    }
+}
+
 /// A finding that is not met outweighs any number of unproved ones.
 const NOT_MET: usize = 1000;
 
@@ -73,7 +83,7 @@ fn said(checked: &Checked, question: Question) -> Vec<String> {
         .filter(|j| j.question == question && j.standing == Standing::Leads)
         .filter(|j| j.finding.verdict > Verdict::MetOnCondition)
         .collect();
-    found.sort_by(|a, b| b.finding.verdict.cmp(&a.finding.verdict));
+    found.sort_by_key(|judged| std::cmp::Reverse(judged.finding.verdict));
     let says: Vec<String> = found
         .into_iter()
         .map(|j| format!("{}: {}", j.finding.place, j.finding.says))

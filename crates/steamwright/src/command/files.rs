@@ -96,12 +96,17 @@ fn find_workshop(plan: &Path) -> Option<PathBuf> {
 }
 
 fn load<F: File>(path: &Path) -> Result<(F, Vec<Located>), Failure> {
+    let text = text(path)?;
     let shown = path.display().to_string();
-    let text = std::fs::read_to_string(path).map_err(|fault| Failure {
-        says: format!("{shown} cannot be read"),
-        faults: vec![why(path, &fault)],
-    })?;
     Ok(located(plan::read_file(&text, &shown), &text))
+}
+
+/// The text of a file.
+pub(crate) fn text(path: &Path) -> Result<String, Failure> {
+    std::fs::read_to_string(path).map_err(|fault| Failure {
+        says: format!("{} cannot be read", path.display()),
+        faults: vec![why(path, &fault)],
+    })
 }
 
 fn why(path: &Path, fault: &std::io::Error) -> String {

@@ -5,5 +5,7 @@ pub(crate) mod check;
 pub(crate) mod draw;
 pub(crate) mod files;
 pub(crate) mod fire;
+pub(crate) mod largest;
 pub(crate) mod page;
+pub(crate) mod propose;
 pub(crate) mod reckon;

@@ -88,7 +88,10 @@ fn write(path: &Path, text: &str) -> Result<(), Failure> {
 fn account(proposal: &Proposal, workshop: Option<&Path>) -> String {
     let mut page = Page::default();
     let stock = workshop.map_or(
-        format!("Without a {}: sizes are those of the standards.", <Workshop as plan::File>::NAME),
+        format!(
+            "Without a {}: sizes are those of the standards.",
+            <Workshop as plan::File>::NAME
+        ),
         |file| format!("Stock on hand is that of {}.", file.display()),
     );
     page.paragraph("", &stock);
@@ -106,6 +109,13 @@ fn account(proposal: &Proposal, workshop: Option<&Path>) -> String {
         page.paragraph(&head, &answer.sentence);
     }
     page.blank();
+    if !proposal.beside.is_empty() {
+        page.line("Beside it, what the trade has as rules; none of them chose anything");
+        for beside in &proposal.beside {
+            page.paragraph("  - ", &beside.says);
+        }
+        page.blank();
+    }
     page.paragraph("", &end(&proposal.forbidden));
     for forbidden in &proposal.forbidden {
         for says in forbidden.says.iter().take(SHOWN) {
@@ -120,6 +130,9 @@ fn account(proposal: &Proposal, workshop: Option<&Path>) -> String {
 const SHOWN: usize = 4;
 
 fn told(step: &Choice) -> String {
+    if step.is_kept() {
+        return format!("{}; kept", step.says());
+    }
     format!(
         "{}; between {}; {} ({})",
         step.says(),
@@ -171,8 +184,10 @@ fn tell(proposal: &Proposal, out: Option<&Path>) -> Value {
             })
         })
         .collect();
+    let beside: Vec<&str> = proposal.beside.iter().map(|b| b.says.as_str()).collect();
     json!({
         "steps": steps,
+        "beside": beside,
         "questions": questions,
         "forbidden": forbidden,
         "out": out.map(|path| path.display().to_string()),

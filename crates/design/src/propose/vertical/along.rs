@@ -3,8 +3,7 @@
 use plant::{Plant, Resolved};
 use reckoning::{Finding, Verdict};
 
-use super::{At, Sizes, Walk, front, mounts, strength};
-use crate::propose::choice::{Choice, mm};
+use super::{At, Walk, front, mounts, strength};
 use crate::propose::draft::size_mm;
 use crate::propose::fire;
 use crate::propose::stock::{TubeSize, same};
@@ -18,6 +17,8 @@ const STEP_MM: f64 = 20.0;
 const TUBES_MM: (f64, f64) = (6.0, 22.0);
 /// Least bore that is swept of soot, mm.
 const BORE_MM: f64 = 4.5;
+/// Tubes across the firebox, at most: more of them are a winter of brazing.
+const MOST_ACROSS: f64 = 16.0;
 /// A share of the steam that is not worth more metal.
 const WORTH: f64 = 0.98;
 /// Steam made over the high end of what is asked for.
@@ -49,26 +50,47 @@ pub(super) fn along(walk: &mut Walk<'_>) -> Fire {
     }
 }
 
-/// The widest tube within reach of the most steam.
+/// The widest tube within reach of the most steam, among those that leave the water its surface.
 fn pack(walk: &mut Walk<'_>) {
     let mut made: Vec<(TubeSize, f64)> = Vec::new();
-    let mut tubes: Vec<TubeSize> = walk.shop.tubes.clone();
-    tubes.retain(|t| (TUBES_MM.0..=TUBES_MM.1).contains(&t.outside) && t.bore() >= BORE_MM);
-    tubes.dedup_by(|b, a| same(a.outside, b.outside));
-    for tube in tubes {
+    let mut crowded: Vec<(TubeSize, f64)> = Vec::new();
+    for tube in tubes(walk) {
         walk.sizes.tube = tube.clone();
         walk.sizes.length = 2.0 * SHORTEST_MM;
         let resolved = walk.laid();
-        if let Some(ratio) = fire::ratio(&walk.draft.plan, &resolved.plant) {
+        let Some(state) = fire::state(&walk.draft.plan, &resolved.plant) else {
+            continue;
+        };
+        let Some(ratio) = state.steaming_ratio() else {
+            continue;
+        };
+        let highest = state.leaving_m_s * walk.demand.high / walk.demand.likely;
+        if highest <= LEAVING_M_S {
             made.push((tube, ratio));
+        } else {
+            crowded.push((tube, ratio));
         }
     }
-    let most = made.iter().map(|(_, ratio)| *ratio).fold(0.0, f64::max);
-    let worth = made.into_iter().rev().find(|(_, r)| *r >= WORTH * most);
+    let among = if made.is_empty() { crowded } else { made };
+    let most = among.iter().map(|(_, ratio)| *ratio).fold(0.0, f64::max);
+    let worth = among.into_iter().rev().find(|(_, r)| *r >= WORTH * most);
     if let Some((tube, _)) = worth {
         walk.sizes.tube = tube;
     }
 }
+
+/// The tubes that are tried in this firebox.
+fn tubes(walk: &Walk<'_>) -> Vec<TubeSize> {
+    let least = walk.sizes.firebox.bore() / MOST_ACROSS;
+    let mut tubes: Vec<TubeSize> = walk.shop.tubes.clone();
+    tubes.retain(|t| (TUBES_MM.0..=TUBES_MM.1).contains(&t.outside));
+    tubes.retain(|t| t.bore() >= BORE_MM && t.outside >= least);
+    tubes.dedup_by(|b, a| same(a.outside, b.outside));
+    tubes
+}
+
+/// Speed of steam out of the water that a check allows, m/s.
+const LEAVING_M_S: f64 = 0.05;
 
 /// Longer tubes as long as they bring more steam and have room.
 fn lengthen(walk: &mut Walk<'_>) {

@@ -5,7 +5,7 @@ use reckoning::Origin;
 
 use super::At;
 use super::water::{crown, upper_face};
-use crate::propose::choice::{Choice, mm, text};
+use crate::propose::choice::{Choice, mm, plain, text};
 use crate::propose::draft::{length_mm, size_mm};
 
 /// Fine metric threads, the small before the large, with their diameters in mm.
@@ -32,6 +32,18 @@ struct Stand {
     thread: (String, f64),
 }
 
+impl Stand {
+    fn words(&self) -> String {
+        format!(
+            "{} {} at {} mm and {}°",
+            self.id,
+            self.thread.0,
+            plain(self.height),
+            self.angle
+        )
+    }
+}
+
 /// The smallest thread at least as wide, one whose tap is on hand before any other.
 fn thread(at: &At<'_>, least: f64) -> Option<(String, f64)> {
     let wide = |(_, d): &&(&str, f64)| *d >= least;
@@ -48,7 +60,9 @@ fn thread(at: &At<'_>, least: f64) -> Option<(String, f64)> {
 
 pub(super) fn choice(at: &At<'_>) -> Option<Choice> {
     let mut choice = Choice::of("bushes");
-    for stand in stands(at)? {
+    let stands = stands(at)?;
+    let told: Vec<String> = stands.iter().map(Stand::words).collect();
+    for stand in stands {
         let path = |key: &str| format!("boiler.bush.{}.{key}", stand.id);
         choice = choice
             .set(path("purpose"), text(stand.purpose))
@@ -59,14 +73,17 @@ pub(super) fn choice(at: &At<'_>) -> Option<Choice> {
             .set(path("outside"), mm(stand.thread.1 + 2.0 * at.sizes.rim))
             .set(path("length-out"), mm(6.0))
             .set(path("length-in"), mm(3.0))
+            .set(path("joint"), text("seen both sides"))
             .set(path("metal"), text(METAL));
     }
     Some(
         choice
+            .told(format!("in the barrel {}", told.join(", ")))
             .between("fine threads from M8x1, those with a tap on hand first")
             .because(
                 "the smallest that passes what it serves; steam is taken as high as the barrel \
-                 goes, water as low, and no two stand above each other but gauge and drain",
+                 goes, water as low; the filler is seen on both sides, for the bushes are brazed in before the \
+                 barrel is closed",
                 Origin::CommonPractice,
             ),
     )

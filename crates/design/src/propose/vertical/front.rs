@@ -33,12 +33,6 @@ fn first_choke(grate: f64) -> f64 {
     (CHOKE * NOZZLE_OF_GRATE.sqrt() * grate).round()
 }
 
-/// Height over all of smokebox and chimney for a grate, mm.
-pub(super) fn height(grate: f64) -> f64 {
-    let choke = first_choke(grate);
-    smokebox_height(choke) + chimney_height(choke)
-}
-
 fn smokebox_height(choke: f64) -> f64 {
     (BELOW * choke + PIPE_MM).ceil()
 }

@@ -21,6 +21,7 @@ mod water;
 
 use plan::{Plan, Workshop};
 use plant::Resolved;
+use reckoning::Verdict;
 
 use self::along::{Fire, along};
 use self::shells::Shells;
@@ -31,8 +32,8 @@ use super::stock::{Shop, TubeSize};
 use super::weigh::{Weighed, weigh};
 
 /// Pairs of shells that are laid out, and whole plans that are checked, before the walk gives up.
-const LAID: usize = 24;
-const CHECKED: usize = 5;
+const LAID: usize = 36;
+const CHECKED: usize = 8;
 
 /// The sizes that a search moves; all others follow from them.
 #[derive(Clone, Debug, PartialEq)]
@@ -145,12 +146,13 @@ pub(super) fn walk(
     demand: &Demand,
 ) -> Option<(Draft, Weighed)> {
     let mut best: Option<(Draft, Weighed)> = None;
-    let mut cold: Option<Walk<'_>> = None;
+    let mut limits = Limits::default();
     let mut checked = 0;
-    for shells in shells::candidates(draft, shop, demand)
-        .into_iter()
-        .take(LAID)
-    {
+    let pairs = shells::candidates(draft, shop, demand);
+    for shells in pairs.into_iter().take(LAID) {
+        if limits.forbid(&shells) {
+            continue;
+        }
         let mut walk = Walk {
             draft: draft.clone(),
             shop,
@@ -158,28 +160,63 @@ pub(super) fn walk(
             demand,
             sizes: Sizes::of(&shells, (draft, shop)),
         };
-        if along(&mut walk) == Fire::Cold {
-            cold = Some(walk);
+        let fire = along(&mut walk);
+        if fire == Fire::Cold && best.is_some() {
+            limits.small.push(shells);
             continue;
         }
         checked += 1;
         let weighed = weigh(&walk.draft.plan, workshop);
+        limits.learn(&shells, (fire, &weighed));
         let met = weighed.forbidden.is_empty();
-        if best
-            .as_ref()
-            .is_none_or(|(_, before)| weighed.against < before.against)
-        {
+        let better = |(_, before): &(Draft, Weighed)| weighed.against < before.against;
+        if best.as_ref().is_none_or(better) {
             best = Some((walk.draft, weighed));
         }
         if met || checked == CHECKED {
             break;
         }
     }
-    best.or_else(|| {
-        let draft = cold?.draft;
-        let weighed = weigh(&draft.plan, workshop);
-        Some((draft, weighed))
-    })
+    best
+}
+
+/// Pairs that were found too small or too large: those beyond them are not tried.
+#[derive(Default)]
+struct Limits {
+    small: Vec<Shells>,
+    large: Vec<Shells>,
+}
+
+/// What a larger grate or a larger surface of water cures, and what a smaller boiler does.
+const LARGER_CURES: &[&str] = &[
+    "steaming.holds",
+    "steaming.bed-lift",
+    "steaming.back-pressure",
+    "steaming.disengagement",
+];
+const SMALLER_CURES: &[&str] = &["steaming.burning-rate", "plant.room"];
+
+impl Limits {
+    fn forbid(&self, pair: &Shells) -> bool {
+        let within = |a: &Shells, b: &Shells| {
+            a.barrel.bore() <= b.barrel.bore() && a.firebox.bore() <= b.firebox.bore()
+        };
+        self.small.iter().any(|small| within(pair, small))
+            || self.large.iter().any(|large| within(large, pair))
+    }
+
+    fn learn(&mut self, pair: &Shells, (fire, weighed): (Fire, &Weighed)) {
+        // Walls that grew into the water leg say nothing of the grate.
+        if weighed.against_by(&["plant.water-leg"], Verdict::Unproved) {
+            return;
+        }
+        if fire == Fire::Cold || weighed.against_by(LARGER_CURES, Verdict::Unproved) {
+            self.small.push(pair.clone());
+        }
+        if weighed.against_by(SMALLER_CURES, Verdict::NotMet) {
+            self.large.push(pair.clone());
+        }
+    }
 }
 
 impl Sizes {

@@ -86,50 +86,97 @@ pub(super) fn first_blower(_: &At<'_>) -> Option<Choice> {
     )
 }
 
-/// Two pumps and a tank.
+/// A pump that feeds enough.
+struct Pump {
+    id: &'static str,
+    kind: &'static str,
+    /// Plunger and stroke, mm.
+    size: (f64, f64),
+    rpm: f64,
+    efficiency: f64,
+}
+
+impl Pump {
+    /// The smallest plunger and stroke that sweep enough, m³/s.
+    fn of(
+        (id, kind): (&'static str, &'static str),
+        asked_m3_s: f64,
+        (rpm, efficiency): (f64, f64),
+    ) -> Option<Self> {
+        Some(Self {
+            id,
+            kind,
+            size: swept(asked_m3_s, (rpm, efficiency))?,
+            rpm,
+            efficiency,
+        })
+    }
+
+    fn words(&self) -> String {
+        let (plunger, stroke) = self.size;
+        format!(
+            "{} of {} mm plunger and {} mm stroke",
+            self.kind,
+            plain(plunger),
+            plain(stroke)
+        )
+    }
+
+    fn set(&self, choice: Choice) -> Choice {
+        let path = |key: &str| format!("feed.means.{}.{key}", self.id);
+        let (plunger, stroke) = self.size;
+        let efficiency = format!("{} %", plain(100.0 * self.efficiency));
+        choice
+            .set(path("kind"), text(self.kind))
+            .set(path("bush"), text(&format!("feed-{}", self.id)))
+            .set(path("plunger"), mm(plunger))
+            .set(path("stroke"), mm(stroke))
+            .set(path("strokes"), text(&format!("{} rpm", plain(self.rpm))))
+            .set(path("efficiency"), text(&efficiency))
+            .set(
+                path("check-valve"),
+                mm(if plunger < 8.0 { 3.0 } else { 4.0 }),
+            )
+    }
+}
+
+/// Two pumps and a tank; only the tank where the maker has pumps of his own.
 pub(super) fn feed(at: &At<'_>) -> Option<Choice> {
+    let tank = tank(at)?;
+    let choice = Choice::of("feed").set("feed.tank", tank.clone());
     if !at.plan.feed.means.iter().all(|m| ours(m.id.get())) {
-        // The maker's own pumps are the pumps.
-        return Some(tank(Choice::of("feed"), at)?.because("for the run", Origin::Assumed));
+        let reason = "the least that holds what the run takes at the high end of the demand";
+        return Some(choice.between("tanks").because(reason, Origin::Assumed));
     }
     let asked = FEED * at.demand.high / at.demand.feed_kg_m3;
     let engine_rpm = RPM.from_si(at.plan.engine.speed.value()?.si());
     let gear = (engine_rpm / FASTEST_RPM).ceil();
-    let slow = engine_rpm / gear;
-    let hand = pump(asked, (BY_HAND_RPM, 0.8))?;
-    let driven = pump(asked, (slow, 0.7))?;
-    let mut choice = Choice::of("feed");
-    for (id, kind, (plunger, stroke), rpm, efficiency) in [
-        ("hand", "hand pump", hand, BY_HAND_RPM, "80 %"),
-        ("engine", "engine pump", driven, slow, "70 %"),
-    ] {
-        let path = |key: &str| format!("feed.means.{id}.{key}");
-        choice = choice
-            .set(path("kind"), text(kind))
-            .set(path("bush"), text(&format!("feed-{id}")))
-            .set(path("plunger"), mm(plunger))
-            .set(path("stroke"), mm(stroke))
-            .set(path("strokes"), text(&format!("{} rpm", plain(rpm))))
-            .set(path("efficiency"), text(efficiency))
-            .set(
-                path("check-valve"),
-                mm(if plunger < 8.0 { 3.0 } else { 4.0 }),
-            );
-    }
+    let hand = Pump::of(("hand", "hand pump"), asked, (BY_HAND_RPM, 0.8))?;
+    let driven = Pump::of(("engine", "engine pump"), asked, (engine_rpm / gear, 0.7))?;
+    let told = format!(
+        "{}; {}; a tank of {}",
+        hand.words(),
+        driven.words(),
+        tank.trim_matches('"')
+    );
     let geared = if gear > 1.0 {
         format!(", geared down {gear} to 1 from the engine")
     } else {
         String::new()
     };
-    Some(tank(choice, at)?.between("plungers of 3 to 25 mm").because(
-        format!(
-            "two means that stand alone, each the smallest that feeds half as much again \
-                     as the engine takes at its highest; the pump on the engine makes {} strokes \
-                     a minute{geared}; the tank holds what the run takes",
-            plain(slow)
-        ),
-        Origin::Assumed,
-    ))
+    let reason = format!(
+        "two means that stand alone, each the smallest that feeds half as much again as the \
+         engine takes at its highest; the pump on the engine makes {} strokes a minute{geared}; \
+         the tank holds what the run takes",
+        plain(driven.rpm)
+    );
+    Some(
+        driven
+            .set(hand.set(choice))
+            .told(told)
+            .between("plungers of 3 to 40 mm")
+            .because(reason, Origin::Assumed),
+    )
 }
 
 fn ours(id: Option<&String>) -> bool {
@@ -137,10 +184,12 @@ fn ours(id: Option<&String>) -> bool {
 }
 
 /// The smallest plunger and stroke that sweep enough, m³/s, at strokes in a minute.
-fn pump(asked_m3_s: f64, (rpm, efficiency): (f64, f64)) -> Option<(f64, f64)> {
-    const PLUNGERS: [f64; 11] = [3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 20.0, 25.0];
-    const STROKES: [f64; 7] = [6.0, 8.0, 10.0, 15.0, 20.0, 25.0, 30.0];
-    let swept = |d: f64, s: f64| {
+fn swept(asked_m3_s: f64, (rpm, efficiency): (f64, f64)) -> Option<(f64, f64)> {
+    const PLUNGERS: [f64; 13] = [
+        3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 20.0, 25.0, 32.0, 40.0,
+    ];
+    const STROKES: [f64; 9] = [6.0, 8.0, 10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0];
+    let sweeps = |d: f64, s: f64| {
         let (d, s) = (Length::from_mm(d).si(), Length::from_mm(s).si());
         std::f64::consts::FRAC_PI_4 * d * d * s * RPM.to_si(rpm) * efficiency
     };
@@ -149,15 +198,16 @@ fn pump(asked_m3_s: f64, (rpm, efficiency): (f64, f64)) -> Option<(f64, f64)> {
         .flat_map(|d| STROKES.iter().map(|s| (*d, *s)))
         // A stroke between one and four plungers long packs well.
         .filter(|(d, s)| (1.0..=4.0).contains(&(s / d)))
-        .filter(|(d, s)| swept(*d, *s) >= asked_m3_s)
-        .min_by(|a, b| swept(a.0, a.1).total_cmp(&swept(b.0, b.1)))
+        .filter(|(d, s)| sweeps(*d, *s) >= asked_m3_s)
+        .min_by(|a, b| sweeps(a.0, a.1).total_cmp(&sweeps(b.0, b.1)))
 }
 
-fn tank(choice: Choice, at: &At<'_>) -> Option<Choice> {
+/// A tank that holds what the run takes, in quarters of a litre.
+fn tank(at: &At<'_>) -> Option<String> {
     let run = at.plan.duty.run.value()?.si();
     let litres = LITRE.from_si(at.demand.high * run / at.demand.feed_kg_m3);
     let quarter = (4.0 * litres).ceil() / 4.0;
-    Some(choice.set("feed.tank", text(&format!("{} l", plain(quarter)))))
+    Some(text(&format!("{} l", plain(quarter))))
 }
 
 pub(super) fn gauge(at: &At<'_>) -> Option<Choice> {

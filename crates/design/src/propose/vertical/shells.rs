@@ -9,14 +9,22 @@ use reckoning::quantity::{Length, Quantity};
 const LEG_MM: f64 = 5.5;
 /// Least outside of a barrel, mm.
 const LEAST_MM: f64 = 54.0;
+/// Fireboxes that are rolled or drawn to order between the listed tubes, mm.
+const TO_ORDER_MM: [f64; 13] = [
+    45.0, 48.0, 50.0, 60.0, 70.0, 80.0, 100.0, 120.0, 140.0, 150.0, 170.0, 180.0, 190.0,
+];
 /// Fireboxes tried in one barrel.
-const FIREBOXES: usize = 2;
+const FIREBOXES: usize = 3;
 /// Heat that a kilogram of steam takes, and heat of a kilogram of coal that reaches it: enough for
 /// a first bracket, J/kg.
 const STEAM_J_KG: f64 = 2.65e6;
 const COAL_J_KG: f64 = 0.6 * 32.0e6;
-/// Rates of burning between which the trade keeps small fires on a blast, with a margin.
-const RATES_KG_M2_H: (f64, f64) = (30.0, 250.0);
+/// Rates of burning that the trade keeps small fires to: the first bracket, no more.
+const RATES_KG_M2_H: (f64, f64) = (30.0, 120.0);
+/// Speed of steam out of the water that a check allows, m/s, and the share of the section of a
+/// barrel that tubes leave to the water, at most.
+const LEAVING_M_S: f64 = 0.05;
+const OPEN: f64 = 0.9;
 
 /// A barrel and a firebox.
 #[derive(Clone, Debug)]
@@ -26,40 +34,34 @@ pub(super) struct Shells {
 }
 
 /// Pairs in the order in which they are tried: barrels on hand, then listed ones from small to
-/// large; in each the wider firebox first. Only those that go into the room, and whose grate is
-/// not hopeless for the demand; where there is none of these, the nearest.
+/// large; in each the wider firebox first. Those that go into the room, the likely before the
+/// unlikely.
 pub(super) fn candidates(draft: &Draft, shop: &Shop, demand: &Demand) -> Vec<Shells> {
     let barrels = barrels(draft, shop);
     let fits = |tube: &&TubeSize| room(draft).is_none_or(|room| tube.outside <= room);
     let mut inside: Vec<&TubeSize> = barrels.iter().filter(fits).collect();
     if inside.is_empty() {
-        // Nothing goes into the room: the smallest is drawn all the same, and told off.
-        inside = barrels.iter().take(1).collect();
+        // Nothing goes into the room: a boiler is drawn all the same, and the room tells it off.
+        inside = barrels.iter().collect();
     }
     inside.sort_by_key(|tube| !matches!(tube.source, Source::OnHand(_)));
     let pairs: Vec<Shells> = inside
         .into_iter()
         .flat_map(|barrel| fireboxes(draft, shop, barrel))
         .collect();
-    let hopeful: Vec<Shells> = pairs
-        .iter()
-        .filter(|pair| {
-            let rate = rate(pair, demand);
-            RATES_KG_M2_H.0 <= rate && rate <= RATES_KG_M2_H.1
-        })
-        .cloned()
-        .collect();
-    if !hopeful.is_empty() {
-        return hopeful;
-    }
-    let mut nearest = pairs;
-    let off = |pair: &Shells| {
-        let (low, high) = RATES_KG_M2_H;
-        (rate(pair, demand) / (low * high).sqrt()).ln().abs()
-    };
-    nearest.sort_by(|a, b| off(a).total_cmp(&off(b)));
-    nearest.truncate(FIREBOXES);
-    nearest
+    let rate = |pair: &Shells| rate(pair, demand);
+    let narrow = |pair: &Shells| leaving(pair, demand) > LEAVING_M_S;
+    let small = |pair: &&Shells| rate(pair) > RATES_KG_M2_H.1 || narrow(pair);
+    let large = |pair: &&Shells| rate(pair) < RATES_KG_M2_H.0 && !narrow(pair);
+    let of = |keep: &dyn Fn(&&Shells) -> bool| pairs.iter().filter(keep).cloned().collect();
+    let mut order: Vec<Shells> = of(&|pair| !small(pair) && !large(pair));
+    let mut too_large: Vec<Shells> = of(&large);
+    too_large.sort_by(|a, b| rate(b).total_cmp(&rate(a)));
+    let mut too_small: Vec<Shells> = of(&small);
+    too_small.sort_by(|a, b| rate(a).total_cmp(&rate(b)));
+    order.append(&mut too_large);
+    order.append(&mut too_small);
+    order
 }
 
 /// Fuel that the demand asks of a square metre of this grate, kg/h, roughly.
@@ -68,6 +70,13 @@ fn rate(pair: &Shells, demand: &Demand) -> f64 {
     let grate = std::f64::consts::FRAC_PI_4 * bore * bore;
     let fuel = demand.high * STEAM_J_KG / COAL_J_KG;
     reckoning::quantity::KG_PER_M2_H.from_si(fuel / grate)
+}
+
+/// Speed of the steam out of the water at the high end of the demand, m/s, at best.
+fn leaving(pair: &Shells, demand: &Demand) -> f64 {
+    let bore = Length::from_mm(pair.barrel.bore()).si();
+    let open = OPEN * std::f64::consts::FRAC_PI_4 * bore * bore;
+    demand.high / (demand.steam_kg_m3 * open)
 }
 
 /// Width that the room leaves a barrel, mm; the lagging may shrink to nothing.
@@ -121,11 +130,13 @@ fn fireboxes(draft: &Draft, shop: &Shop, barrel: &TubeSize) -> Vec<Shells> {
         Some(outside) => vec![outside],
         None => {
             let widest = barrel.bore() - 2.0 * LEG_MM;
-            let all = shop.tubes.iter().map(|t| t.outside);
+            let listed = shop.tubes.iter().map(|t| t.outside);
+            let all = listed.chain(TO_ORDER_MM);
             all.filter(|o| *o <= widest && *o > 0.5 * barrel.outside)
                 .collect()
         }
     };
+    outsides.sort_by(f64::total_cmp);
     outsides.dedup_by(|a, b| same(*a, *b));
     let widest_first = outsides.into_iter().rev().take(FIREBOXES);
     widest_first

@@ -100,28 +100,7 @@ pub(super) struct Shop {
 impl Shop {
     /// What can be had of a metal.
     pub(super) fn of(workshop: &Workshop, metal: &str) -> Self {
-        let mut tubes = Vec::new();
-        let mut sheets = Vec::new();
-        for piece in &workshop.stock {
-            let ours = piece.metal.get().is_some_and(|name| name == metal);
-            let (Some(id), Some(wall), true) = (piece.id.get(), piece.wall.likely(), ours) else {
-                continue;
-            };
-            let (wall, source) = (wall.value.mm(), Source::OnHand(id.clone()));
-            match (piece.kind.value(), piece.across.likely()) {
-                (Some(StockKind::Tube), Some(across)) => tubes.push(TubeSize {
-                    outside: across.value.mm(),
-                    wall,
-                    source,
-                    longest: piece.length.value().map(Length::mm),
-                }),
-                (Some(StockKind::Sheet), _) => sheets.push(SheetSize {
-                    thickness: wall,
-                    source,
-                }),
-                _ => {}
-            }
-        }
+        let (mut tubes, mut sheets) = on_hand(workshop, metal);
         for &(outside, walls) in TUBES {
             tubes.extend(of_outside(outside, walls));
         }
@@ -167,6 +146,33 @@ impl Shop {
             .iter()
             .find(|s| s.thickness > than && !same(s.thickness, than))
     }
+}
+
+/// Tubes and sheets of a metal that lie in the workshop.
+fn on_hand(workshop: &Workshop, metal: &str) -> (Vec<TubeSize>, Vec<SheetSize>) {
+    let mut tubes = Vec::new();
+    let mut sheets = Vec::new();
+    for piece in &workshop.stock {
+        let ours = piece.metal.get().is_some_and(|name| name == metal);
+        let (Some(id), Some(wall), true) = (piece.id.get(), piece.wall.likely(), ours) else {
+            continue;
+        };
+        let (wall, source) = (wall.value.mm(), Source::OnHand(id.clone()));
+        match (piece.kind.value(), piece.across.likely()) {
+            (Some(StockKind::Tube), Some(across)) => tubes.push(TubeSize {
+                outside: across.value.mm(),
+                wall,
+                source,
+                longest: piece.length.value().map(Length::mm),
+            }),
+            (Some(StockKind::Sheet), _) => sheets.push(SheetSize {
+                thickness: wall,
+                source,
+            }),
+            _ => {}
+        }
+    }
+    (tubes, sheets)
 }
 
 fn of_outside(outside: f64, walls: &[f64]) -> Vec<TubeSize> {

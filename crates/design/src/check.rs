@@ -125,7 +125,7 @@ fn judged(resolved: &Resolved, steaming: &Steaming, proof: &Proof) -> Vec<Judged
 }
 
 /// Valve, feed, gauges and plug, for the greatest fire.
-fn mounted(
+pub(crate) fn mounted(
     plan: &Plan,
     workshop: &Workshop,
     resolved: &Resolved,
@@ -146,7 +146,8 @@ fn gaps(resolved: &Resolved, steaming: &Steaming) -> Vec<String> {
     fields
 }
 
-fn prove(
+/// The proof by every rule set.
+pub(crate) fn prove(
     plan: &Plan,
     workshop: &Workshop,
     plates: Option<&PlateGeometry>,

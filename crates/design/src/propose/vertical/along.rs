@@ -4,6 +4,7 @@ use plant::{Plant, Resolved};
 use reckoning::{Finding, Verdict};
 
 use super::{At, Walk, front, mounts, strength};
+use crate::check::mounted;
 use crate::propose::draft::size_mm;
 use crate::propose::fire;
 use crate::propose::stock::{TubeSize, same};
@@ -42,7 +43,7 @@ pub(super) fn along(walk: &mut Walk<'_>) -> Fire {
     let resolved = strength::thicken(walk);
     blower(walk, &resolved.plant);
     let fire = blast(walk, &resolved.plant);
-    seat(walk, &resolved, &fire);
+    seat(walk, &resolved, fire.as_ref());
     count(walk);
     match fire {
         Some(_) => Fire::Warm,
@@ -171,23 +172,17 @@ fn blast(walk: &mut Walk<'_>, plant: &Plant) -> Option<Steaming> {
 const MORE: f64 = 1.02;
 
 /// The least seat that passes what the fire raises.
-fn seat(walk: &mut Walk<'_>, resolved: &Resolved, steaming: &Option<Steaming>) {
-    let greatest = steaming.as_ref().and_then(|s| s.greatest.clone());
+fn seat(walk: &mut Walk<'_>, resolved: &Resolved, fire: Option<&Steaming>) {
+    let unlit = Asked::of(&walk.draft.plan, &resolved.plant).unlit();
+    let steaming = fire.unwrap_or(&unlit);
     for seat in mounts::SEATS_MM {
         walk.sizes.seat = seat;
         walk.step(super::bushes::choice);
         walk.step(mounts::valve);
-        let plan = &walk.draft.plan;
-        let found = proof::mountings(
-            &crate::proof_door::mountings(plan, &resolved.plant),
-            &crate::proof_door::raising(plan, &resolved.plant, greatest.clone()),
-        );
+        let found = mounted(&walk.draft.plan, walk.workshop, resolved, steaming);
         let passes = |f: &&Finding| f.rule.id == "ours.valve-capacity";
-        if found
-            .iter()
-            .find(passes)
-            .is_some_and(|f| f.verdict <= Verdict::MetOnCondition)
-        {
+        let verdict = found.iter().find(passes).map(|f| f.verdict);
+        if verdict.is_some_and(|v| v <= Verdict::MetOnCondition) {
             break;
         }
     }

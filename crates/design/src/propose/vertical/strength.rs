@@ -1,12 +1,13 @@
 //! Walls up to stock until every rule of the proof is met.
 
-use plan::Workshop;
 use plant::Resolved;
 use reckoning::{Finding, Verdict};
 
 use super::{Sizes, Walk};
+use crate::check::prove;
 use crate::geometry;
 use crate::propose::stock::{Shop, same};
+use crate::steam_answer::Asked;
 
 /// Rounds in which walls are made thicker.
 const ROUNDS: usize = 16;
@@ -36,23 +37,14 @@ pub(super) fn thicken(walk: &mut Walk<'_>) -> Resolved {
 /// What the leading set and the geometry of the plates have against it.
 fn against(walk: &Walk<'_>, resolved: &Resolved) -> Vec<Finding> {
     let plan = &walk.draft.plan;
-    let proof = proved(plan, walk.workshop, resolved);
+    let plates = geometry::of_plates(&resolved.plant);
+    let unlit = Asked::of(plan, &resolved.plant).unlit();
+    let proof = prove(plan, walk.workshop, plates.as_ref(), &unlit);
     let open = |f: &&Finding| f.verdict == Verdict::NotMet && !NO_CURE.contains(&f.rule.id);
     let of_plates = |f: &&Finding| open(f) && f.place.starts_with("tube-plate.");
     let shapes = resolved.findings.iter().filter(of_plates);
     let leading = proof.leading().filter(open);
     leading.chain(shapes).cloned().collect()
-}
-
-fn proved(plan: &plan::Plan, workshop: &Workshop, resolved: &Resolved) -> proof::Proof {
-    let plates = geometry::of_plates(&resolved.plant);
-    let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
-    proof::prove(
-        &crate::proof_door::boiler(plan, plates.as_ref()),
-        &crate::proof_door::service(plan, None),
-        &crate::proof_door::stock(workshop),
-        named,
-    )
 }
 
 /// A size that is made larger, by one step of what can be had.

@@ -22,7 +22,16 @@ pub(crate) fn of_fire(plan: &plan::Plan, plant: &Plant) -> Option<Geometry> {
         firebox_m2: plant.surfaces.firebox()?.value.si(),
         water_surface_m2: plant.water.as_ref()?.surface.value.si(),
         smokebox_m: (outside - wall * 2.0).si(),
+        firebox_bore_m: bore(&plan.boiler.firebox.outside, &plan.boiler.firebox.wall),
     })
+}
+
+/// Inside of a round shell, m.
+fn bore(
+    outside: &plan::Entry<reckoning::Size>,
+    wall: &plan::Entry<reckoning::Size>,
+) -> Option<f64> {
+    Some((outside.likely()?.value - wall.likely()?.value * 2.0).si())
 }
 
 /// The geometry of the plates and what they hold; `None` where the nest is not known.

@@ -24,6 +24,7 @@ fn a_working_asks_only_for_fields_and_assumptions_that_there_are() {
         mixing: 0.45,
     });
     inputs.dryer = Some(Dryer {
+        place: steaming::CoilPlace::Smokebox,
         bore_m: 2e-3,
         outside_m: 3e-3,
         length_m: 0.5,

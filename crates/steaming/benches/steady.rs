@@ -40,6 +40,7 @@ fn dried() -> Inputs {
     let mut inputs = plant(2.2);
     inputs.engine.iter_mut().for_each(|e| e.closing_pa = None);
     inputs.dryer = Some(Dryer {
+        place: steaming::CoilPlace::Smokebox,
         bore_m: 3.6e-3,
         outside_m: 5e-3,
         length_m: 0.4,

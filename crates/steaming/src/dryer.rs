@@ -1,16 +1,18 @@
-//! The coil in the smokebox: the steam's enthalpy is marched along the tube, and its temperature
-//! stays that of saturation until it is dry.
+//! The coil: the steam's enthalpy is marched along the tube, and its temperature stays that of
+//! saturation until it is dry.
 //!
-//! The smokebox is taken as stirred: the coil meets the gas at the temperature at which it goes
-//! to the chimney. Left out: the mist that outlives dryness, the shelter of neighbouring turns,
-//! and radiation, which is small beside convection at smokebox temperatures.
+//! Smokebox and firebox are taken as stirred: in the smokebox the coil meets the gas at the
+//! temperature at which it goes to the chimney, in the firebox at that at which it goes to the
+//! tubes, and there it sees the fire besides. Left out: the mist that outlives dryness, the
+//! shelter of neighbouring turns, and in the smokebox radiation, which is small beside convection
+//! at its temperatures.
 
 use std::convert::Infallible;
 
 use formulas::balance::{length_ratio, round_area};
 use formulas::coil::{
-    critical_reynolds, crossflow_nusselt, laminar_friction, laminar_nusselt, turbulent_friction,
-    turbulent_nusselt,
+    critical_reynolds, crossflow_nusselt, laminar_friction, laminar_nusselt, radiation_coefficient,
+    turbulent_friction, turbulent_nusselt, whole_coefficient,
 };
 use formulas::gas::FlueGas;
 use formulas::heat::{film_coefficient, friction_loss, prandtl, reynolds};
@@ -20,7 +22,7 @@ use reckoning::quantity::CELSIUS;
 
 use crate::curve::Curve;
 use crate::fault::NotSettled;
-use crate::inputs::Dryer;
+use crate::inputs::{CoilPlace, Dryer};
 use crate::seek::seek;
 
 /// Steam and gas that meet at the coil.
@@ -59,6 +61,10 @@ pub struct DryerState {
     pub outside_prandtl: f64,
     /// Nusselt number outside.
     pub outside_nusselt: f64,
+    /// Coefficient of convection outside, W/(m² K).
+    pub convection_w_m2_k: f64,
+    /// Coefficient of radiation, W/(m² K); `None` out of sight of the fire.
+    pub radiation_w_m2_k: Option<f64>,
     /// Coefficient outside, W/(m² K).
     pub outside_w_m2_k: f64,
     /// Reynolds number of saturated steam inside.
@@ -163,7 +169,8 @@ impl Line {
     }
 }
 
-/// Coefficient outside by the temperature of the film, prepared once for a flow of gas.
+/// Coefficient of convection outside by the temperature of the film, prepared once for a flow of
+/// gas.
 pub(crate) struct Film(Curve<FILM_POINTS>);
 
 impl Film {
@@ -172,6 +179,16 @@ impl Film {
         let law = |t| Ok::<_, Infallible>([Outside::of(dryer, meeting, t).w_m2_k]);
         let Ok([curve]) = Curve::of(span, law);
         Self(curve)
+    }
+}
+
+/// Coefficient of radiation to a coil from a fire, both in K; `None` out of its sight.
+fn radiation(dryer: &Dryer, gas_k: f64, tube_k: f64) -> Option<f64> {
+    match dryer.place {
+        CoilPlace::Smokebox => None,
+        CoilPlace::Firebox { emissivity, view } => {
+            Some(radiation_coefficient(emissivity, view, gas_k, tube_k))
+        }
     }
 }
 
@@ -250,9 +267,24 @@ impl<'a> Coil<'a> {
         self.march(self.stirred()?)
     }
 
+    /// Enthalpy added to the steam in gas of the temperature before the coil, which another
+    /// balance has found, J/kg.
+    pub(crate) fn gain_there(&self) -> Result<f64, NotSettled> {
+        Ok(self.heated(self.meeting.gas_k)?.0 - self.meeting.inlet_j_kg)
+    }
+
+    /// As [`Self::settled`], in gas of the temperature before the coil.
+    pub(crate) fn settled_there(&self) -> Result<DryerState, NotSettled> {
+        self.march(self.meeting.gas_k)
+    }
+
     /// Coefficient outside between gas and steam, W/(m² K).
     fn outside(&self, gas_k: f64, steam_k: f64) -> f64 {
-        self.film.0.at(f64::midpoint(gas_k, steam_k))
+        let convection = self.film.0.at(f64::midpoint(gas_k, steam_k));
+        match radiation(self.dryer, gas_k, steam_k) {
+            Some(radiation) => whole_coefficient(convection, radiation),
+            None => convection,
+        }
     }
 
     /// Heat taken up by a metre of tube, W/m.
@@ -266,6 +298,7 @@ impl<'a> Coil<'a> {
         let m = self.meeting;
         let film_k = f64::midpoint(gas_k, self.line.saturated.t_k);
         let first = Outside::of(self.dryer, m, film_k);
+        let radiation = radiation(self.dryer, gas_k, self.line.saturated.t_k);
         let (h, drying_m) = self.heated(gas_k)?;
         let (inlet, outlet) = (at_ph(m.steam_pa, m.inlet_j_kg)?, at_ph(m.steam_pa, h)?);
         let friction = friction(self.wet.reynolds, self.ratio);
@@ -280,7 +313,9 @@ impl<'a> Coil<'a> {
             outside_reynolds: first.reynolds,
             outside_prandtl: first.prandtl,
             outside_nusselt: first.nusselt,
-            outside_w_m2_k: first.w_m2_k,
+            convection_w_m2_k: first.w_m2_k,
+            radiation_w_m2_k: radiation,
+            outside_w_m2_k: radiation.map_or(first.w_m2_k, |r| whole_coefficient(first.w_m2_k, r)),
             inside_reynolds: self.wet.reynolds,
             inside_prandtl: self.wet.prandtl,
             ratio: self.ratio,
@@ -447,6 +482,7 @@ mod tests {
     fn identity_the_curve_of_the_film_keeps_to_its_law() {
         let line = Line::new(4.5e5).expect("a pressure of steam");
         let dryer = Dryer {
+            place: CoilPlace::Smokebox,
             bore_m: 3.6e-3,
             outside_m: 5e-3,
             length_m: 0.4,

@@ -16,6 +16,7 @@ use reckoning::solve::{NotSolved, Solved, bracketed};
 
 use crate::fault::NotSettled;
 use crate::firing::FlameBox;
+use crate::seek::seek;
 
 /// The cold wall that the fire sees.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -36,6 +37,9 @@ pub struct Fire {
     /// Gas that leaves the firebox, kg/s.
     pub gas_kg_s: f64,
 }
+
+/// Heat that a coil in the firebox takes, W, from this flow of gas (kg/s) at this temperature (K).
+pub(crate) type Taker<'a> = &'a dyn Fn(&FlueGas, f64, f64) -> Result<f64, NotSettled>;
 
 /// The settled firebox.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -62,18 +66,48 @@ const ACCURACY_K: f64 = 1e-9;
 /// [`NotSolved`] where the fire cannot keep its gas hotter than the wall, or a value is not a
 /// number.
 pub fn settle(fire: &Fire, walls: &Walls, gas: &FlueGas) -> Result<Settled, NotSolved> {
-    let radiant = |t| radiant_heat(walls.area_m2, walls.emissivity, t, walls.wall_k);
-    let carried = |t| fire.gas_kg_s * gas.enthalpy(t);
     let balance = bracketed(walls.wall_k, HOTTEST_K, ACCURACY_K, |t| {
-        fire.heat_w - carried(t) - radiant(t)
+        fire.heat_w - fire.gas_kg_s * gas.enthalpy(t) - walls.receives(t)
     })?;
-    Ok(Settled {
-        gas_k: balance.x,
-        radiant_w: radiant(balance.x),
-        carried_w: carried(balance.x),
-        balance,
+    Ok(walls.at(fire, gas, balance))
+}
+
+impl Walls {
+    /// Heat radiated to the wall by a fire of this temperature, K.
+    pub(crate) fn receives(&self, gas_k: f64) -> f64 {
+        radiant_heat(self.area_m2, self.emissivity, gas_k, self.wall_k)
+    }
+
+    /// The firebox at the root of its balance.
+    pub(crate) fn at(&self, fire: &Fire, gas: &FlueGas, balance: Solved) -> Settled {
+        Settled {
+            gas_k: balance.x,
+            radiant_w: self.receives(balance.x),
+            carried_w: fire.gas_kg_s * gas.enthalpy(balance.x),
+            balance,
+        }
+    }
+}
+
+/// The balance of a box once a coil takes heat from it: the gas is no hotter than without it.
+///
+/// # Errors
+/// [`NotSettled`] where the coil would take all, or its steam cannot be worked.
+pub(crate) fn with_coil(
+    fire: &Fire,
+    gas: &FlueGas,
+    (wall_k, without_k): (f64, f64),
+    (taker, to_wall): (Taker<'_>, impl Fn(f64) -> Result<f64, NotSettled>),
+) -> Result<Solved, NotSettled> {
+    let balance = "heat of the firebox with the coil in it";
+    seek(balance, (wall_k, without_k), COIL_ACCURACY_K, |t| {
+        let taken = taker(gas, fire.gas_kg_s, t)?;
+        Ok(fire.heat_w - fire.gas_kg_s * gas.enthalpy(t) - to_wall(t)? - taken)
     })
 }
+
+/// To how many kelvin the temperature is found where a coil takes heat.
+const COIL_ACCURACY_K: f64 = 1e-7;
 
 /// The cold wall that a flame sees.
 #[derive(Clone, Copy, Debug)]
@@ -125,6 +159,16 @@ pub fn settle_flame(
     walls: &FlameWalls<'_>,
     gas: &FlueGas,
 ) -> Result<FlameSettled, NotSettled> {
+    settle_flame_with(fire, walls, gas, None)
+}
+
+/// As [`settle_flame`], with a coil that takes heat from the box.
+pub(crate) fn settle_flame_with(
+    fire: &Fire,
+    walls: &FlameWalls<'_>,
+    gas: &FlueGas,
+    taker: Option<Taker<'_>>,
+) -> Result<FlameSettled, NotSettled> {
     // The radiation is refused for a composition and a beam, whatever the temperature.
     walls.at(fire, gas, HOTTEST_K)?;
     let left = |t| {
@@ -132,8 +176,12 @@ pub fn settle_flame(
             fire.heat_w - at.carried_w - at.radiant_w - at.convected_w
         })
     };
-    let balance = bracketed(walls.wall_k, HOTTEST_K, ACCURACY_K, left)
+    let mut balance = bracketed(walls.wall_k, HOTTEST_K, ACCURACY_K, left)
         .map_err(NotSettled::of("heat of the firebox round the flame"))?;
+    if let Some(taker) = taker {
+        let to_wall = |t| Ok(walls.at(fire, gas, t)?.wall_w());
+        balance = with_coil(fire, gas, (walls.wall_k, balance.x), (taker, to_wall))?;
+    }
     Ok(FlameSettled {
         balance,
         ..walls.at(fire, gas, balance.x)?

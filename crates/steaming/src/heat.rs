@@ -44,7 +44,6 @@ impl HeatBalance {
     pub fn of(state: &FireState) -> Self {
         let (pass, burning) = (&state.pass, &state.burning);
         let fuel_w = fuel_heat(pass.fuel_kg_s, burning.heating_value_j_kg);
-        let behind_k = pass.dryer.map_or(pass.firing.behind_k(), |d| d.gas_k);
         Self {
             fuel_w,
             air_w: heat_carried(pass.air_kg_s, state.inputs.site.air_j_kg, 0.0),
@@ -56,7 +55,7 @@ impl HeatBalance {
             ),
             shell_w: state.inputs.boiler.shell_loss_w,
             coil_w: pass.dryer.map_or(0.0, |d| d.heat_w),
-            smoke_w: heat_carried(pass.gas_kg_s, burning.gas.enthalpy(behind_k), 0.0),
+            smoke_w: heat_carried(pass.gas_kg_s, burning.gas.enthalpy(pass.smoke_k), 0.0),
         }
     }
 

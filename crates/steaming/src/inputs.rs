@@ -27,7 +27,7 @@ pub struct Inputs {
     pub exhaust_water: ExhaustWater,
     /// Live steam jets; `None` where there are none or they are shut.
     pub blower: Option<Blower>,
-    /// The coil in the smokebox.
+    /// The coil that dries or superheats the steam.
     pub dryer: Option<Dryer>,
     /// Air that leaks into the smokebox.
     pub leak: Option<Leak>,
@@ -168,9 +168,25 @@ pub struct Blower {
     pub mixing: f64,
 }
 
-/// The coil in the smokebox that dries the steam.
+/// Where the coil lies.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum CoilPlace {
+    /// In the gas that has left the tubes or the flue.
+    Smokebox,
+    /// Over the fire, in its radiation.
+    Firebox {
+        /// Emissivity of its outside.
+        emissivity: f64,
+        /// Share of its outside that sees the fire.
+        view: f64,
+    },
+}
+
+/// The coil that dries or superheats the steam.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Dryer {
+    /// Where it lies.
+    pub place: CoilPlace,
     /// Bore of its tube, m.
     pub bore_m: f64,
     /// Outside diameter of its tube, m.
@@ -181,6 +197,17 @@ pub struct Dryer {
     pub coil_m: f64,
     /// Least area that the gas passes beside the coil, m².
     pub gas_area_m2: f64,
+}
+
+impl Dryer {
+    /// Emissivity and view of a coil over the fire, which takes its heat before the tubes.
+    #[must_use]
+    pub fn over_fire(&self) -> Option<(f64, f64)> {
+        match self.place {
+            CoilPlace::Smokebox => None,
+            CoilPlace::Firebox { emissivity, view } => Some((emissivity, view)),
+        }
+    }
 }
 
 /// Air that leaks into the smokebox.

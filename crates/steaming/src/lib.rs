@@ -48,7 +48,8 @@ pub use firing::{
     FlameInFirebox, FlameInFireboxState, FlameInFlue, FlameInFlueState, ToWater,
 };
 pub use inputs::{
-    Blast, Blower, Boiler, Chimney, Dryer, Engine, ExhaustWater, Inputs, Leak, Site, air_enthalpy,
+    Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, ExhaustWater, Inputs, Leak, Site,
+    air_enthalpy,
 };
 pub use rules::{CARRIED, Carried, Judging, RULES, findings, water_findings};
 pub use starved::Starved;

@@ -2,12 +2,14 @@
 //! at which draught and losses balance.
 
 use formulas::draught::{buoyancy, orifice_flow};
+use formulas::gas::FlueGas;
 use reckoning::solve::{Solved, bracketed};
 
 use crate::dryer::{Coil, DryerState, Film, Meeting};
 use crate::engine::{ExhaustState, exhaust, exhaust_dried};
 use crate::fault::NotSettled;
 use crate::fire::Round;
+use crate::firebox::Taker;
 use crate::firing::{Burning, HotGas};
 use crate::jets::{ChimneyGas, Jet, Jets, exhaust_jet};
 use crate::seek::seek;
@@ -15,6 +17,9 @@ use crate::state::PassState;
 
 /// Accuracy asked of the unknown, as a share of it.
 const ACCURACY: f64 = 1e-8;
+
+/// By how much the upper end of the bracket is brought down at a time.
+const STEP_DOWN: f64 = 1.3;
 
 /// The gas side with the exhaust that a coil does not change.
 pub(crate) struct Draw<'a> {
@@ -41,6 +46,7 @@ impl<'a> Draw<'a> {
 
     pub(crate) fn balanced(&self) -> Result<(Drawn, Solved), NotSettled> {
         let (low, high) = self.round.side.bracket()?;
+        let high = self.workable(low, high)?;
         // Sought in the logarithm of the unknown, and as a share of draught and loss together: the
         // balance is then near a straight line, and few rounds are wanted.
         let bracket = (low.ln(), high.ln());
@@ -58,6 +64,27 @@ impl<'a> Draw<'a> {
         Ok((drawn, balance))
     }
 
+    /// The upper end of the bracket, brought down to where the steam of a coil over the fire is
+    /// still within its equations: the fiercest fire of the bracket is hotter than any that burns.
+    fn workable(&self, low: f64, high: f64) -> Result<f64, NotSettled> {
+        if self.over_fire().is_none() {
+            return Ok(high);
+        }
+        let mut high = high;
+        loop {
+            match self.pass(high) {
+                Err(NotSettled::Steam(_)) if high > low * STEP_DOWN => high /= STEP_DOWN,
+                Err(fault) => return Err(fault),
+                Ok(_) => return Ok(high),
+            }
+        }
+    }
+
+    /// The coil over the fire, where there is one.
+    fn over_fire(&self) -> Option<(f64, f64)> {
+        self.round.inputs.dryer?.over_fire()
+    }
+
     /// The gas side at a stated value of the unknown, with what draught and losses leave.
     pub(crate) fn at(&self, unknown: f64) -> Result<(Drawn, Solved), NotSettled> {
         let drawn = self.pass(unknown)?;
@@ -73,9 +100,18 @@ impl<'a> Draw<'a> {
     fn pass(&self, unknown: f64) -> Result<Drawn, NotSettled> {
         let inputs = self.round.inputs;
         let site = &inputs.site;
-        let hot = self.round.side.at(unknown)?;
-        let (exhaust, dryer) = self.engine(&hot)?;
-        let behind_k = dryer.map_or(hot.behind_k, |d| d.gas_k);
+        let in_box = |gas: &FlueGas, gas_kg_s, gas_k| {
+            let gas = (gas, gas_kg_s, gas_k);
+            Ok(self
+                .coil_over_fire(gas)?
+                .map_or(0.0, |(_, coil)| coil.heat_w))
+        };
+        let taker: Option<Taker<'_>> = match self.over_fire() {
+            Some(_) => Some(&in_box),
+            None => None,
+        };
+        let hot = self.round.side.at(unknown, taker)?;
+        let (exhaust, dryer, behind_k) = self.engine(&hot)?;
         let jet = exhaust.and_then(|e| exhaust_jet(inputs, &e));
         let steam = self.round.jets(jet, &hot.burning.gas);
         let chimney = self.chimney_gas(&steam, (hot.gas_kg_s, behind_k), hot.loss_pa)?;
@@ -89,8 +125,11 @@ impl<'a> Draw<'a> {
             gas_kg_s: hot.gas_kg_s,
             heat_w: hot.heat_w,
             firing: hot.state,
-            arriving_k: hot.behind_k,
+            arriving_k: self
+                .over_fire()
+                .map_or(hot.behind_k, |_| hot.state.hottest_k()),
             dryer,
+            smoke_k: behind_k,
             loss_pa: hot.loss_pa,
             chimney,
             jets,
@@ -106,34 +145,71 @@ impl<'a> Draw<'a> {
         })
     }
 
-    /// The engine and the coil that its steam passes: the coil dries the exhaust, which moves the
-    /// back pressure, which moves the steam.
+    /// The engine and the coil that its steam passes, with the temperature of the gas behind both
+    /// in K: the coil dries the exhaust, which moves the back pressure, which moves the steam.
     fn engine(
         &self,
         hot: &HotGas,
-    ) -> Result<(Option<ExhaustState>, Option<DryerState>), NotSettled> {
+    ) -> Result<(Option<ExhaustState>, Option<DryerState>, f64), NotSettled> {
+        let gas = (&hot.burning.gas, hot.gas_kg_s, hot.state.hottest_k());
+        if let Some((exhaust, coil)) = self.coil_over_fire(gas)? {
+            return Ok((Some(exhaust), Some(coil), hot.behind_k));
+        }
+        let gas = (&hot.burning.gas, hot.gas_kg_s, hot.behind_k);
+        let drying = self.coil(gas, |coil| coil.gain(), |coil| coil.settled())?;
+        Ok(match drying {
+            Some((exhaust, coil)) => (Some(exhaust), Some(coil), coil.gas_k),
+            None => (self.plain, None, hot.behind_k),
+        })
+    }
+
+    /// The coil over the fire, in gas of a temperature that the firebox has; `None` where there is
+    /// none there.
+    fn coil_over_fire(
+        &self,
+        gas: (&FlueGas, f64, f64),
+    ) -> Result<Option<(ExhaustState, DryerState)>, NotSettled> {
+        if self
+            .round
+            .inputs
+            .dryer
+            .and_then(|d| d.over_fire())
+            .is_none()
+        {
+            return Ok(None);
+        }
+        self.coil(gas, |coil| coil.gain_there(), |coil| coil.settled_there())
+    }
+
+    /// The coil in this gas (what it is, kg/s, K), with the engine that draws steam through it.
+    fn coil(
+        &self,
+        (gas, gas_kg_s, gas_k): (&FlueGas, f64, f64),
+        gain: impl Fn(&Coil<'_>) -> Result<f64, NotSettled>,
+        settled: impl Fn(&Coil<'_>) -> Result<DryerState, NotSettled>,
+    ) -> Result<Option<(ExhaustState, DryerState)>, NotSettled> {
         let inputs = self.round.inputs;
         let (Some(line), Some(dryer), Some(engine)) =
             (&self.round.line, &inputs.dryer, &inputs.engine)
         else {
-            return Ok((self.plain, None));
+            return Ok(None);
         };
         let meeting = |steam_kg_s| Meeting {
             steam_kg_s,
             steam_pa: self.round.water.boiler_pa,
             inlet_j_kg: self.round.water.steam_j_kg,
-            gas_kg_s: hot.gas_kg_s,
-            gas_k: hot.behind_k,
-            gas: &hot.burning.gas,
+            gas_kg_s,
+            gas_k,
+            gas,
         };
         // The film outside does not depend on the steam.
         let film = Film::new(dryer, &meeting(0.0), line);
         let exhaust = exhaust_dried(engine, &self.round.supply(), |steam_kg_s| {
-            Coil::new(dryer, &meeting(steam_kg_s), (line, &film)).gain()
+            gain(&Coil::new(dryer, &meeting(steam_kg_s), (line, &film)))
         })?;
-        let state =
-            Coil::new(dryer, &meeting(exhaust.engine.steam_kg_s), (line, &film)).settled()?;
-        Ok((Some(exhaust), Some(state)))
+        let steam_kg_s = exhaust.engine.steam_kg_s;
+        let state = settled(&Coil::new(dryer, &meeting(steam_kg_s), (line, &film)))?;
+        Ok(Some((exhaust, state)))
     }
 
     /// The gas once the leak has mixed with it.

@@ -41,10 +41,12 @@ pub struct PassState {
     pub heat_w: f64,
     /// The fire and the way of its gas.
     pub firing: FiringState,
-    /// Temperature of the gas as it comes to the smokebox, K.
+    /// Temperature of the gas that comes to the coil, and where there is none to the smokebox, K.
     pub arriving_k: f64,
-    /// The coil in the smokebox.
+    /// The coil.
     pub dryer: Option<DryerState>,
+    /// Temperature of the smoke behind tubes and coil, before any leak, K.
+    pub smoke_k: f64,
     /// Draught lost before the chimney, Pa: the vacuum of the smokebox.
     pub loss_pa: f64,
     /// The gas that comes to the chimney.

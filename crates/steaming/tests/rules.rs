@@ -39,6 +39,7 @@ fn verdict(inputs: &Inputs, rule: &str) -> Verdict {
 fn coil(bore_m: f64) -> Inputs {
     with(|i| {
         i.dryer = Some(Dryer {
+            place: steaming::CoilPlace::Smokebox,
             bore_m,
             outside_m: bore_m + 1e-3,
             length_m: 0.5,

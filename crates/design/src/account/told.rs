@@ -151,7 +151,7 @@ impl Account {
                  no steam flowing its metal comes near the temperature of that gas.",
                 figures(dryer.heat_w, 3),
                 celsius(dryer.outlet.t_k),
-                celsius(s.pass.firing.behind_k())
+                celsius(s.pass.arriving_k)
             ));
         }
         lines

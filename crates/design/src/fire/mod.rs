@@ -32,6 +32,8 @@ pub struct Geometry {
     pub water_surface_m2: f64,
     /// Inside diameter of the smokebox, m.
     pub smokebox_m: f64,
+    /// Inside diameter of the firebox, m; `None` where the gas takes a flue.
+    pub firebox_bore_m: Option<f64>,
 }
 
 /// The inputs of the loop and what was taken to make them.

@@ -7,7 +7,8 @@ use plan::section::{Acting, DryerPlace, Fuel};
 use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
-    Bed, Beyond, Blast, Blower, Boiler, Chimney, Dryer, Engine, Fire, Firebox, Leak, Tubes,
+    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, Firebox, Leak,
+    Tubes,
 };
 
 use super::{Geometry, Taken};
@@ -259,28 +260,36 @@ pub(crate) fn blower(plan: &Plan, taken: &mut Taken) -> Option<Blower> {
     })
 }
 
-/// The coil in the smokebox; `None` where the plan names none.
+/// The coil; `None` where the plan names none.
 pub(crate) fn dryer(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Dryer> {
     let d = &plan.dryer;
     if d.outside.is_absent() && d.length.is_absent() {
-        return None;
-    }
-    if d.place.value() == Some(DryerPlace::Firebox) {
-        taken.gaps.push(format!(
-            "{}: a coil in the firebox is not worked yet",
-            d.place.path()
-        ));
         return None;
     }
     let outside = taken.size(&d.outside);
     let wall = taken.size(&d.wall);
     let length = taken.size(&d.length);
     let coil = taken.size(&d.coil);
-    let smokebox = geometry?.smokebox_m;
+    let (place, around) = match d.place.value() {
+        Some(DryerPlace::Firebox) => {
+            let (emissivity, view) = (taken.number(&d.emissivity), taken.number(&d.view));
+            let place = CoilPlace::Firebox {
+                emissivity: emissivity?,
+                view: view?,
+            };
+            (place, geometry?.firebox_bore_m?)
+        }
+        Some(DryerPlace::Smokebox) => (CoilPlace::Smokebox, geometry?.smokebox_m),
+        None => {
+            taken.gaps.push(d.place.path().to_owned());
+            return None;
+        }
+    };
     let (outside, coil) = (outside?, coil?);
     // A close coil stands in the way of the gas as a ring of the tube's width.
-    let gas_area_m2 = FRAC_PI_4 * smokebox * smokebox - PI * coil * outside;
+    let gas_area_m2 = FRAC_PI_4 * around * around - PI * coil * outside;
     Some(Dryer {
+        place,
         bore_m: outside - 2.0 * wall?,
         outside_m: outside,
         length_m: length?,

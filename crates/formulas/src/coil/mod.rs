@@ -11,7 +11,10 @@ pub use inside::{
     CRITICAL_REYNOLDS, LAMINAR_FRICTION, LAMINAR_NUSSELT, TURBULENT_FRICTION, TURBULENT_NUSSELT,
     critical_reynolds, laminar_friction, laminar_nusselt, turbulent_friction, turbulent_nusselt,
 };
-pub use outside::{CROSSFLOW_NUSSELT, crossflow_nusselt};
+pub use outside::{
+    CROSSFLOW_NUSSELT, RADIATION_COEFFICIENT, WHOLE_COEFFICIENT, crossflow_nusselt,
+    radiation_coefficient, whole_coefficient,
+};
 
 use reckoning::Card;
 
@@ -23,4 +26,6 @@ pub static CARDS: &[&Card] = &[
     &LAMINAR_NUSSELT,
     &TURBULENT_NUSSELT,
     &CROSSFLOW_NUSSELT,
+    &RADIATION_COEFFICIENT,
+    &WHOLE_COEFFICIENT,
 ];

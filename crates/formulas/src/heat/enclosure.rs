@@ -6,7 +6,8 @@ use reckoning::{Card, Cite, Law, Limit, Spread, Symbol, symbol};
 use crate::sources::thermal;
 
 /// Constant of black radiation, W/(m² K⁴) (CODATA 2018).
-const SIGMA: f64 = 5.670_374_419e-8;
+/// Stefan-Boltzmann constant, W/(m² K⁴).
+pub(crate) const SIGMA: f64 = 5.670_374_419e-8;
 
 const T_G: Symbol = symbol("T_g", &KELVIN, "temperature of the gas");
 const T_W: Symbol = symbol("T_w", &KELVIN, "temperature of the wall");

@@ -9,6 +9,7 @@ mod gas_radiation;
 mod nusselt;
 mod similarity;
 
+pub(crate) use enclosure::SIGMA;
 pub use enclosure::{
     BOX_BEAM, ENCLOSURE_EMISSIVITY, FIRE_EMISSIVITY, RADIANT_HEAT, TUBE_BEAM, TUBE_RADIANT_FLUX,
     box_beam, enclosure_emissivity, fire_emissivity, radiant_heat, tube_beam, tube_radiant_flux,

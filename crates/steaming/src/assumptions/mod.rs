@@ -12,7 +12,7 @@ use reckoning::Assumption;
 use self::fuels::*;
 use self::numbers::*;
 use crate::firing::{Bed, Fire};
-use crate::inputs::{Inputs, air_enthalpy};
+use crate::inputs::{CoilPlace, Inputs, air_enthalpy};
 use crate::rules::CARRIED;
 use crate::tubes::Tubes;
 
@@ -193,6 +193,16 @@ pub static ASSUMPTIONS: &[Entering] = &[
         get: |i| Some(i.firing.tubes()?.wall_emissivity),
     },
     Entering {
+        assumption: &COIL_EMISSIVITY,
+        set: |i, v| over_fire(i, |emissivity, _| *emissivity = v),
+        get: |i| Some(i.dryer?.over_fire()?.0),
+    },
+    Entering {
+        assumption: &COIL_VIEW,
+        set: |i, v| over_fire(i, |_, view| *view = v),
+        get: |i| Some(i.dryer?.over_fire()?.1),
+    },
+    Entering {
         assumption: &LEAK,
         set: |i, v| i.leak.iter_mut().for_each(|l| l.area_m2 = v),
         get: |i| i.leak.map(|l| l.area_m2),
@@ -251,6 +261,15 @@ fn fire(inputs: &mut Inputs, change: impl FnOnce(&mut Fire)) {
 fn bed(inputs: &mut Inputs, change: impl FnOnce(&mut Bed)) {
     if let Some(fired) = inputs.firing.bed_mut() {
         change(&mut fired.bed);
+    }
+}
+
+/// Changes emissivity and view of a coil over the fire.
+fn over_fire(inputs: &mut Inputs, change: impl FnOnce(&mut f64, &mut f64)) {
+    if let Some(dryer) = &mut inputs.dryer
+        && let CoilPlace::Firebox { emissivity, view } = &mut dryer.place
+    {
+        change(emissivity, view);
     }
 }
 

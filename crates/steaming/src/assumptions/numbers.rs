@@ -299,3 +299,15 @@ pub(super) static LEAK_COEFFICIENT: Assumption = ratio(
     [0.60, 0.55, 0.75],
     TRADE,
 );
+pub(super) static COIL_EMISSIVITY: Assumption = ratio(
+    "dryer.emissivity",
+    "emissivity of the outside of a coil over the fire",
+    [0.80, 0.70, 0.90],
+    TRADE,
+);
+pub(super) static COIL_VIEW: Assumption = ratio(
+    "dryer.view",
+    "share of a coil over the fire that sees it",
+    [0.70, 0.50, 0.90],
+    TRADE,
+);

@@ -1,17 +1,17 @@
-//! Lines of the coil in the smokebox, where the steam enters it.
+//! Lines of the coil, where the steam enters it.
 
 use formulas::balance::LENGTH_RATIO;
 use formulas::coil::{
-    CRITICAL_REYNOLDS, CROSSFLOW_NUSSELT, LAMINAR_FRICTION, LAMINAR_NUSSELT, TURBULENT_FRICTION,
-    TURBULENT_NUSSELT, critical_reynolds,
+    CRITICAL_REYNOLDS, CROSSFLOW_NUSSELT, LAMINAR_FRICTION, LAMINAR_NUSSELT, RADIATION_COEFFICIENT,
+    TURBULENT_FRICTION, TURBULENT_NUSSELT, WHOLE_COEFFICIENT, critical_reynolds,
 };
 use formulas::heat::FILM_COEFFICIENT;
-use reckoning::quantity::{J_PER_KG, KELVIN, Length, M, ONE, W_PER_M_K, WATT};
+use reckoning::quantity::{J_PER_KG, KELVIN, Length, M, ONE, Ratio, W_PER_M_K, WATT};
 use reckoning::{Card, Ref, Refused};
 
 use super::Filing;
 use crate::dryer::{DryerState, TURBULENT_FROM};
-use crate::inputs::Dryer;
+use crate::inputs::{CoilPlace, Dryer};
 
 impl Filing<'_> {
     /// Files the coil and gives the line of the enthalpy that it adds.
@@ -26,7 +26,7 @@ impl Filing<'_> {
         let h = self.coil_outside(coil, state, outside)?;
         let march = (
             "a march along the coil",
-            "the coil takes what the gas of the stirred smokebox gives",
+            "the coil takes what the gas of the stirred box that it lies in gives",
         );
         let from = [h, bore, outside, length];
         let names = ("Q_c", "heat taken up by the coil");
@@ -77,10 +77,45 @@ impl Filing<'_> {
         let names = ("Pr", "Prandtl number outside");
         let pr = self.marched(names, &ONE, state.outside_prandtl, &[t], film);
         let nu = self.settle(&CROSSFLOW_NUSSELT, &[re, pr], state.outside_nusselt)?;
-        let k = state.outside_w_m2_k * coil.outside_m / state.outside_nusselt;
+        let k = state.convection_w_m2_k * coil.outside_m / state.outside_nusselt;
         let names = ("k", "conductivity of the film");
         let k = self.marched(names, &W_PER_M_K, k, &[t], film);
-        self.settle(&FILM_COEFFICIENT, &[nu, k, outside], state.outside_w_m2_k)
+        let h = self.settle(
+            &FILM_COEFFICIENT,
+            &[nu, k, outside],
+            state.convection_w_m2_k,
+        )?;
+        match (coil.place, state.radiation_w_m2_k) {
+            (CoilPlace::Firebox { emissivity, view }, Some(radiation)) => {
+                let radiation = self.coil_radiation((emissivity, view), state, radiation)?;
+                self.settle(&WHOLE_COEFFICIENT, &[h, radiation], state.outside_w_m2_k)
+            }
+            _ => Ok(h),
+        }
+    }
+
+    /// Radiation of the fire to the coil.
+    fn coil_radiation(
+        &mut self,
+        (emissivity, view): (f64, f64),
+        state: &DryerState,
+        radiation: f64,
+    ) -> Result<Ref, Refused> {
+        let names = ("eps", "emissivity of the outside of the coil");
+        let eps = self.given::<Ratio>("dryer.emissivity", names, &ONE, emissivity);
+        let names = ("F", "share of the coil that sees the fire");
+        let view = self.given::<Ratio>("dryer.view", names, &ONE, view);
+        let how = ("the stirred firebox", "its balance holds the coil");
+        let names = ("T_g", "temperature of the fire");
+        let fire = self.marched(names, &KELVIN, state.gas_k, &[], how);
+        let how = (
+            "steam and tube",
+            "the tube is as hot as its boiling water, nearly",
+        );
+        let names = ("T_w", "temperature of the tube");
+        let tube_k = self.state.water.saturation_k;
+        let tube = self.marched(names, &KELVIN, tube_k, &[], how);
+        self.settle(&RADIATION_COEFFICIENT, &[eps, view, fire, tube], radiation)
     }
 
     /// The law that rules at this Reynolds number, or that the two are joined by a line.

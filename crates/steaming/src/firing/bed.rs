@@ -15,7 +15,7 @@ use reckoning::quantity::KG_PER_M2_H;
 
 use super::{Around, Burning, Firebox, FiringState, HotGas};
 use crate::fault::NotSettled;
-use crate::firebox;
+use crate::firebox::{self, Taker};
 use crate::tubes::{March, Tubes};
 
 /// Rates of burning between which the balance is sought, kg/(m² h).
@@ -157,7 +157,11 @@ impl<'a> BedSide<'a> {
     }
 
     /// The gas behind the tubes when so much fuel burns, kg/s.
-    pub(super) fn at(&self, fuel_kg_s: f64) -> Result<HotGas, NotSettled> {
+    pub(super) fn at(
+        &self,
+        fuel_kg_s: f64,
+        taker: Option<Taker<'_>>,
+    ) -> Result<HotGas, NotSettled> {
         let burning = &self.burning;
         let air_kg_s = flow_for_fuel(burning.air_kg_kg, fuel_kg_s);
         let gas_kg_s = flow_for_fuel(burning.flue_kg_kg, fuel_kg_s);
@@ -165,7 +169,9 @@ impl<'a> BedSide<'a> {
         let heat_w = heat_set_free(burnt, fuel_kg_s, value, air_kg_s, self.around.air.j_kg);
         let fire = firebox::Fire { heat_w, gas_kg_s };
         let way = (&self.fired.firebox, &self.fired.tubes);
-        let (firebox, tubes) = self.around.box_and_tubes(way, &fire, &burning.gas)?;
+        let (firebox, tubes) = self
+            .around
+            .box_and_tubes(way, &fire, (&burning.gas, taker))?;
         let bed = self.bed(fuel_kg_s, air_kg_s);
         Ok(HotGas {
             burning: *burning,

@@ -10,7 +10,7 @@ use formulas::gas::PureLaw;
 use super::{Around, FiringState, HotGas};
 use crate::burner::{Aired, Flame, FlameSide, FlameState};
 use crate::fault::NotSettled;
-use crate::firebox::{self, Fire, FlameSettled, FlameWalls};
+use crate::firebox::{self, Fire, FlameSettled, FlameWalls, Taker};
 use crate::tubes::{self, March, Stream, Tubes};
 
 /// A flame, and the firebox and tubes that its gas passes.
@@ -76,7 +76,11 @@ impl<'a> FireboxSide<'a> {
     }
 
     /// The gas behind the tubes with so much air, over the air needed.
-    pub(super) fn at(&self, air_ratio: f64) -> Result<HotGas, NotSettled> {
+    pub(super) fn at(
+        &self,
+        air_ratio: f64,
+        taker: Option<Taker<'_>>,
+    ) -> Result<HotGas, NotSettled> {
         let Aired {
             state: flame,
             burning,
@@ -93,7 +97,7 @@ impl<'a> FireboxSide<'a> {
             pressure_pa: around.air.pa,
         };
         let fire = Fire { heat_w, gas_kg_s };
-        let firebox = firebox::settle_flame(&fire, &walls, &burning.gas)?;
+        let firebox = firebox::settle_flame_with(&fire, &walls, &burning.gas, taker)?;
         let stream = Stream {
             gas_kg_s,
             inlet_k: firebox.gas_k,

@@ -26,7 +26,7 @@ use formulas::gas::{FlueGas, MoleFractions, PureLaw};
 
 use crate::burner::{Flame, FlameState};
 use crate::fault::NotSettled;
-use crate::firebox::{self, Settled, Walls};
+use crate::firebox::{self, Settled, Taker, Walls};
 use crate::inputs::Site;
 use crate::tubes::{self, March, Stream, Tubes};
 
@@ -282,15 +282,21 @@ impl Around {
         &self,
         (firebox, tubes): (&Firebox, &Tubes),
         fire: &firebox::Fire,
-        gas: &FlueGas,
+        (gas, taker): (&FlueGas, Option<Taker<'_>>),
     ) -> Result<(Settled, March), NotSettled> {
         let walls = Walls {
             area_m2: firebox.area_m2,
             emissivity: firebox.emissivity,
             wall_k: self.wall_k,
         };
-        let stirred = firebox::settle(fire, &walls, gas)
+        let mut stirred = firebox::settle(fire, &walls, gas)
             .map_err(NotSettled::of("heat of the stirred firebox"))?;
+        if let Some(taker) = taker {
+            let between = (self.wall_k, stirred.gas_k);
+            let to_wall = |t| Ok(walls.receives(t));
+            let balance = firebox::with_coil(fire, gas, between, (taker, to_wall))?;
+            stirred = walls.at(fire, gas, balance);
+        }
         let stream = Stream {
             gas_kg_s: fire.gas_kg_s,
             inlet_k: stirred.gas_k,
@@ -358,10 +364,11 @@ impl<'a> Side<'a> {
     }
 
     /// The gas at one value of the unknown.
-    pub(crate) fn at(&self, unknown: f64) -> Result<HotGas, NotSettled> {
+    /// A coil in the firebox takes its heat there; a flue has no such place.
+    pub(crate) fn at(&self, unknown: f64, taker: Option<Taker<'_>>) -> Result<HotGas, NotSettled> {
         match self {
-            Self::Bed(side) => side.at(unknown),
-            Self::Firebox(side) => side.at(unknown),
+            Self::Bed(side) => side.at(unknown, taker),
+            Self::Firebox(side) => side.at(unknown, taker),
             Self::Flue(side) => side.at(unknown),
         }
     }

@@ -20,6 +20,7 @@ fn with(change: impl FnOnce(&mut Inputs)) -> FireState {
 #[test]
 fn identity_heat_comes_to_nothing_but_what_the_solver_left() {
     let coil = Dryer {
+        place: steaming::CoilPlace::Smokebox,
         bore_m: 2e-3,
         outside_m: 3e-3,
         length_m: 0.5,

@@ -112,6 +112,7 @@ fn converges(error: impl Fn(usize) -> f64, slices: usize) {
 fn half_and_twice_the_slices_of_the_coil_agree() {
     let state = fire::settle(&plant(2.2), bar(4.0)).expect("a balance");
     let coil = Dryer {
+        place: steaming::CoilPlace::Smokebox,
         bore_m: 3e-3,
         outside_m: 4e-3,
         length_m: 4.0,

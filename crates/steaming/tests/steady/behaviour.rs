@@ -3,7 +3,7 @@
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use reckoning::quantity::MM;
-use steaming::{Blower, Dryer, Inputs, NotSettled, fire};
+use steaming::{Blower, CoilPlace, Dryer, Inputs, NotSettled, fire};
 
 fn ratio(inputs: &Inputs) -> f64 {
     let state = fire::settle(inputs, bar(4.0)).expect("a balance");
@@ -80,6 +80,7 @@ fn a_blower_draws_the_fire_that_the_chimney_alone_cannot() {
 fn a_coil_in_the_smokebox_dries_the_steam_and_cools_the_smoke() {
     let mut inputs = plant(2.2);
     inputs.dryer = Some(Dryer {
+        place: CoilPlace::Smokebox,
         bore_m: 2e-3,
         outside_m: 3e-3,
         length_m: 0.5,
@@ -142,5 +143,72 @@ fn a_tip_far_below_the_choke_misses_it() {
         "{} {}",
         ratio(40.0),
         ratio(20.0)
+    );
+}
+
+/// The plant with a coil of 6 by 4.6 mm, 0.2 m long, over its fire.
+fn coil_over_fire(inputs: &mut Inputs) {
+    inputs.dryer = Some(Dryer {
+        place: CoilPlace::Firebox {
+            emissivity: 0.8,
+            view: 0.7,
+        },
+        bore_m: MM.to_si(4.6),
+        outside_m: MM.to_si(6.0),
+        length_m: 0.2,
+        coil_m: MM.to_si(38.0),
+        gas_area_m2: std::f64::consts::FRAC_PI_4 * 0.05 * 0.05
+            - std::f64::consts::PI * 0.038 * 0.006,
+    });
+}
+
+/// Source: conservation of energy; 60 to 120 W/(m² K) for a coil in a firebox, common practice, no
+/// source.
+#[test]
+fn a_coil_over_the_fire_superheats_and_its_heat_is_accounted_for() {
+    let mut inputs = plant(2.2);
+    coil_over_fire(&mut inputs);
+    let state = fire::settle(&inputs, bar(4.0)).expect("a balance");
+    let coil = state.pass.dryer.expect("a coil");
+    let heat = steaming::heat::HeatBalance::of(&state);
+    assert!(heat.residual().abs() < 1e-6, "{}", heat.residual());
+    assert!(
+        coil.outlet.t_k > state.water.saturation_k + 50.0,
+        "{}",
+        coil.outlet.t_k
+    );
+    assert!(
+        (60.0..=150.0).contains(&coil.outside_w_m2_k),
+        "{}",
+        coil.outside_w_m2_k
+    );
+    let plain = fire::settle_at(&plant(2.2), bar(4.0), state.pass.fuel_kg_s).expect("a state");
+    let hot = |s: &steaming::FireState| s.pass.firing.hottest_k();
+    assert!(
+        hot(&state) < hot(&plain),
+        "of the same fuel the coil leaves a cooler box"
+    );
+}
+
+/// Out of sight of the fire and in slow gas the coil takes less; with nothing in sight of it only
+/// convection is left.
+#[test]
+fn a_coil_takes_more_in_sight_of_the_fire() {
+    let taken = |seen: f64| {
+        let mut inputs = plant(2.2);
+        coil_over_fire(&mut inputs);
+        let place = &mut inputs.dryer.as_mut().expect("a coil").place;
+        if let CoilPlace::Firebox { view, .. } = place {
+            *view = seen;
+        }
+        let state = fire::settle(&inputs, bar(4.0)).expect("a balance");
+        let coil = state.pass.dryer.expect("a coil");
+        (coil.heat_w, coil.outside_w_m2_k - coil.convection_w_m2_k)
+    };
+    let (none, half, all) = (taken(0.0), taken(0.5), taken(1.0));
+    assert!(none.1.abs() < 1e-9, "{none:?}");
+    assert!(
+        none.0 < half.0 && half.0 < all.0,
+        "{none:?} {half:?} {all:?}"
     );
 }

@@ -68,11 +68,25 @@ fn the_cards_agree_with_the_state_in_every_kind_of_plant() {
     with("wet mixing", |i| i.exhaust_water = ExhaustWater::DriesInGas);
     with("coil", |i| {
         i.dryer = Some(Dryer {
+            place: steaming::CoilPlace::Smokebox,
             bore_m: 2e-3,
             outside_m: 3e-3,
             length_m: 0.5,
             coil_m: 0.04,
             gas_area_m2: 8e-4,
+        });
+    });
+    with("coil over the fire", |i| {
+        i.dryer = Some(Dryer {
+            place: steaming::CoilPlace::Firebox {
+                emissivity: 0.8,
+                view: 0.7,
+            },
+            bore_m: 2e-3,
+            outside_m: 3e-3,
+            length_m: 0.3,
+            coil_m: 0.035,
+            gas_area_m2: 1.5e-3,
         });
     });
     with("laws with a factor", |i| {

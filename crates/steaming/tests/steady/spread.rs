@@ -111,6 +111,17 @@ fn every_assumption_reads_back_what_it_sets() {
         coefficient: 0.6,
     });
     inputs.chimney.top_m = 2.0 * inputs.chimney.choke_m;
+    inputs.dryer = Some(steaming::Dryer {
+        place: steaming::CoilPlace::Firebox {
+            emissivity: 0.5,
+            view: 0.5,
+        },
+        bore_m: 2e-3,
+        outside_m: 3e-3,
+        length_m: 0.3,
+        coil_m: 0.035,
+        gas_area_m2: 1.5e-3,
+    });
     for entering in ASSUMPTIONS {
         let a = entering.assumption;
         assert!(a.low < a.value && a.value < a.high, "{}", a.id);

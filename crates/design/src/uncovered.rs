@@ -111,11 +111,6 @@ fn pressure_parts(plan: &Plan) -> Vec<String> {
         "tube-plate.lower",
     );
     add(!boiler.tubes.wall.is_absent(), "tubes");
-    add(!boiler.flue.wall.is_absent(), "flue");
-    add(!boiler.end.front.thickness.is_absent(), "end.front");
-    add(!boiler.end.back.thickness.is_absent(), "end.back");
-    add(!boiler.cross_tubes.wall.is_absent(), "cross-tubes");
-    add(!plan.gas.tank.wall.is_absent(), "gas.tank");
     add(!plan.dryer.outside.is_absent(), "dryer");
     add(!plan.water_gauge.glass.is_absent(), "water-gauge");
     add(!boiler.flue.wall.is_absent(), "flue");
@@ -123,20 +118,18 @@ fn pressure_parts(plan: &Plan) -> Vec<String> {
     add(!boiler.end.back.thickness.is_absent(), "end.back");
     add(!boiler.cross_tubes.wall.is_absent(), "cross-tubes");
     add(!plan.gas.tank.wall.is_absent(), GAS_TANK);
-    for (prefix, id) in boiler
-        .bushes
-        .iter()
-        .map(|bush| ("bush", &bush.id))
-        .chain(boiler.stays.iter().map(|stay| ("stay", &stay.id)))
-        .chain(
-            plan.safety_valves
-                .iter()
-                .map(|valve| ("safety-valve", &valve.id)),
-        )
-    {
-        if let Some(id) = id.get() {
-            add(true, &format!("{prefix}.{id}"));
-        }
-    }
+    ids.extend(rows(plan));
     ids
+}
+
+/// The ids of bushes, stays and safety valves.
+fn rows(plan: &Plan) -> impl Iterator<Item = String> {
+    let (boiler, valves) = (&plan.boiler, &plan.safety_valves);
+    let bushes = boiler.bushes.iter().map(|bush| ("bush", &bush.id));
+    let stays = boiler.stays.iter().map(|stay| ("stay", &stay.id));
+    let valves = valves.iter().map(|valve| ("safety-valve", &valve.id));
+    bushes
+        .chain(stays)
+        .chain(valves)
+        .filter_map(|(prefix, id)| Some(format!("{prefix}.{}", id.get()?)))
 }

@@ -11,6 +11,7 @@ pub mod dimension;
 pub mod hatch;
 mod layout;
 mod lettering;
+pub mod lying;
 pub mod sheet;
 mod svg;
 pub mod turned;

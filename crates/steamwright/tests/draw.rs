@@ -22,19 +22,31 @@ fn text(bytes: &[u8]) -> &str {
 }
 
 const LAUNCH: &str = "examples/launch/plan.toml";
+const FERRY: &str = "examples/gas-ferry/plan.toml";
 const MILL: &str = "examples/mill-engine/plan.toml";
 
 #[test]
 fn everything_that_is_listed_can_be_drawn() {
-    let out = draw(&[LAUNCH, "funnel"]);
+    all_that_is_listed(LAUNCH, &["boiler", "dryer-bush", "tube-plate.upper"]);
+}
+
+#[test]
+fn everything_of_a_horizontal_boiler_that_is_listed_can_be_drawn() {
+    all_that_is_listed(FERRY, &["boiler", "boiler.across", "end.front", "end.back"]);
+}
+
+fn all_that_is_listed(plan: &str, among: &[&str]) {
+    let out = draw(&[plan, "funnel"]);
     assert_eq!(out.status.code(), Some(2));
     assert_eq!(text(&out.stdout), "");
     let told = text(&out.stderr);
     let (_, names) = told.split_once("it has ").expect("a list");
     let names: Vec<&str> = names.trim().split(", ").collect();
-    assert!(names.contains(&"boiler") && names.contains(&"dryer-bush"));
+    for name in among {
+        assert!(names.contains(name), "{name}");
+    }
     for name in names {
-        let out = draw(&[LAUNCH, name]);
+        let out = draw(&[plan, name]);
         assert_eq!(out.status.code(), Some(0), "{name}: {}", text(&out.stderr));
         assert!(text(&out.stdout).contains("<svg"), "{name}");
     }

@@ -85,7 +85,8 @@ fn vertical(plan: &Plan, plant: &Plant) -> Option<VerticalBoiler> {
     })
 }
 
-fn name(plan: &Plan) -> String {
+/// Name and issue of the plant.
+pub(crate) fn name(plan: &Plan) -> String {
     let name = plan.name.get().map_or("Boiler", String::as_str);
     match plan.issue.get() {
         Some(issue) => format!("{name}, issue {issue}"),
@@ -100,13 +101,17 @@ fn notes(
     typed: &BTreeMap<String, String>,
 ) -> Vec<String> {
     let mut notes: Vec<String> = turned_in.map(str::to_owned).into_iter().collect();
-    if typed.values().any(|t| t.chars().any(char::is_alphabetic)) {
-        notes.push("sizes in other units as typed".to_owned());
-    }
+    notes.extend(in_words(typed));
     if plant.part("smokebox").is_none() {
         notes.push("no smokebox: its outside or wall is not given".to_owned());
     }
     notes
+}
+
+/// The note on sizes that are not in millimetres.
+pub(crate) fn in_words(typed: &BTreeMap<String, String>) -> Option<String> {
+    let others = typed.values().any(|t| t.chars().any(char::is_alphabetic));
+    others.then(|| "sizes in other units as typed".to_owned())
 }
 
 /// What stands beside the plane of section and is drawn in it.
@@ -222,7 +227,8 @@ fn bushes(plan: &Plan, plant: &Plant, barrel: &Shell, low: Length) -> Vec<Bush> 
     .collect()
 }
 
-fn side(hole: &ShellHole, taken: &[(Hand, &ShellHole)]) -> Hand {
+/// The side to which a bush goes among those that stand already.
+pub(crate) fn side(hole: &ShellHole, taken: &[(Hand, &ShellHole)]) -> Hand {
     let (across, towards) = hole.azimuth.rad().sin_cos();
     // A quarter turn from the firehole counts as towards it.
     let nearer = if towards > -IN_PLANE {

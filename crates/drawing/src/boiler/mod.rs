@@ -9,7 +9,7 @@ mod plate;
 mod sizes;
 mod typed;
 
-use plant::part::Stands;
+use plant::part::Turned;
 use reckoning::quantity::Length;
 
 use crate::hatch::{Hatch, Leans};
@@ -17,10 +17,13 @@ use crate::layout::{self, title_line};
 use crate::sheet::{At, Layer, Mark, Sheet, at};
 
 pub use door::{NotDrawn, of_plant};
+pub(crate) use door::{in_words, name, side};
 pub use plate::tube_plate;
+pub(crate) use plate::{flanged, round_plate};
 pub use sizes::{
     Bush, Chimney, Cylinder, FireTube, Firehole, Grate, Hand, Nozzle, TubePlate, VerticalBoiler,
 };
+pub(crate) use typed::{size as size_typed, words as length_typed};
 
 /// Room on the paper that the section itself may fill, mm.
 const FRAME: (f64, f64) = (120.0, 225.0);
@@ -89,12 +92,69 @@ fn openings(boiler: &VerticalBoiler, scale: f64) -> Vec<Vec<At>> {
     areas
 }
 
-fn rectangle(x0: f64, y0: f64, x1: f64, y1: f64) -> Vec<At> {
+pub(crate) fn rectangle(x0: f64, y0: f64, x1: f64, y1: f64) -> Vec<At> {
     vec![at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)]
 }
 
 fn mirrored(points: &[At]) -> Vec<At> {
     points.iter().map(|p| at(-p.x, p.y)).collect()
+}
+
+/// A cut area between closed loops, its outline and hatching broken where `voids` pierce it.
+pub(crate) fn cut(
+    sheet: &mut Sheet,
+    part: &str,
+    loops: Vec<Vec<At>>,
+    ((leans, spacing), voids): ((Leans, f64), &[Vec<At>]),
+) {
+    for area in &loops {
+        for i in 0..area.len() {
+            let edge = (area[i], area[(i + 1) % area.len()]);
+            for (a, b) in crate::clip::outside_all(edge, voids) {
+                sheet.draw_of(part, Layer::Outline, Mark::Line(a, b));
+            }
+        }
+    }
+    let hatched = Hatch {
+        loops,
+        voids: voids.to_vec(),
+        leans,
+        spacing,
+    };
+    sheet.draw_of(part, Layer::Hatch, Mark::Hatch(hatched));
+}
+
+/// The mark of a level on a line at its height: the middle of the stretch at which it stands.
+pub(crate) fn level_mark(sheet: &mut Sheet, middle: At) {
+    let (x, y) = (middle.x, middle.y);
+    let mark = vec![at(x, y), at(x - 1.3, y + 2.2), at(x + 1.3, y + 2.2)];
+    sheet.draw_of("water", Layer::Thin, Mark::Closed(mark));
+    for (k, half) in [(1.0, 1.2), (1.9, 0.6)] {
+        let dash = Mark::Line(at(x - half, y - k), at(x + half, y - k));
+        sheet.draw_of("water", Layer::Thin, dash);
+    }
+}
+
+/// A turned part in section: `place` gives the paper for a place on its axis and a distance from
+/// it.
+pub(crate) fn turned_section(
+    sheet: &mut Sheet,
+    (id, part): (&str, &Turned),
+    place: &dyn Fn(f64, f64) -> At,
+) {
+    let outline = crate::turned::Outline::of(part);
+    let corners = |quad: &[(f64, f64); 4]| quad.iter().map(|(z, r)| place(*z, *r)).collect();
+    let hatch = Hatch {
+        loops: outline.quads().iter().map(corners).collect(),
+        voids: Vec::new(),
+        leans: Leans::Left,
+        spacing: 1.0,
+    };
+    sheet.draw_of(id, Layer::Hatch, Mark::Hatch(hatch));
+    for (a, b) in outline.edges() {
+        let edge = Mark::Line(place(a.0, a.1), place(b.0, b.1));
+        sheet.draw_of(id, Layer::Outline, edge);
+    }
 }
 
 struct View {
@@ -108,21 +168,8 @@ impl View {
         length.mm() * self.scale
     }
 
-    /// A cut area, its outline and hatching broken where `voids` pierce it.
     fn cut(&mut self, part: &str, area: Vec<At>, hatch: (Leans, f64), voids: &[Vec<At>]) {
-        for i in 0..area.len() {
-            let edge = (area[i], area[(i + 1) % area.len()]);
-            for (a, b) in crate::clip::outside_all(edge, voids) {
-                self.sheet.draw_of(part, Layer::Outline, Mark::Line(a, b));
-            }
-        }
-        let hatched = Hatch {
-            loops: vec![area],
-            voids: voids.to_vec(),
-            leans: hatch.0,
-            spacing: hatch.1,
-        };
-        self.sheet.draw_of(part, Layer::Hatch, Mark::Hatch(hatched));
+        cut(&mut self.sheet, part, vec![area], (hatch, voids));
     }
 
     fn both(&mut self, part: &str, area: &[At], hatch: (Leans, f64)) {
@@ -165,7 +212,7 @@ impl View {
             ("tube-plate.lower", &boiler.lower_plate),
         ];
         for (part, plate) in plates {
-            let area = self.flanged(plate);
+            let area = flanged(plate, self.scale);
             let (low, high) = (
                 self.paper(plate.underside),
                 self.paper(plate.underside + plate.thickness),
@@ -180,47 +227,6 @@ impl View {
                 .collect();
             self.cut(part, area, (Leans::Left, 2.0), &voids);
         }
-    }
-
-    /// Outline of a flanged plate from left to right and back, the bends as short chords.
-    fn flanged(&self, plate: &TubePlate) -> Vec<At> {
-        let r = self.paper(plate.outside / 2.0);
-        let t = self.paper(plate.thickness);
-        let Some(flange) = plate.flange else {
-            let low = self.paper(plate.underside);
-            return rectangle(-r, low, r, low + t);
-        };
-        let (h, bend) = (self.paper(flange.height), self.paper(flange.inside_radius));
-        let up = match flange.stands {
-            Stands::Up => 1.0,
-            Stands::Down => -1.0,
-        };
-        // Reckoned with the flange upwards from the outer face; turned over at the end.
-        let centre = (r - t - bend, t + bend);
-        let arc = |radius: f64, from: i32, to: i32| {
-            let steps = (to - from).abs();
-            (0..=steps).map(move |i| {
-                let angle = f64::from(from + i * (to - from).signum()) * 7.5_f64.to_radians();
-                at(
-                    centre.0 + radius * angle.cos(),
-                    centre.1 + radius * angle.sin(),
-                )
-            })
-        };
-        let mut half: Vec<At> = arc(bend + t, -12, 0).collect();
-        half.extend([at(r, h), at(r - t, h)]);
-        half.extend(arc(bend, 0, -12));
-        let outer_face = match flange.stands {
-            Stands::Up => self.paper(plate.underside),
-            Stands::Down => self.paper(plate.underside + plate.thickness),
-        };
-        let left: Vec<At> = half.iter().rev().map(|p| at(-p.x, p.y)).collect();
-        // Right half from the middle of the outer face round the flange to the inner face, then
-        // the left half back.
-        half.into_iter()
-            .chain(left)
-            .map(|p| at(p.x, outer_face + up * p.y))
-            .collect()
     }
 
     fn inside(&mut self, boiler: &VerticalBoiler) {
@@ -288,13 +294,7 @@ impl View {
         }
         // The mark stands where the line has most room: at the barrel.
         if let Some((a, b)) = stretches.first() {
-            let x = 0.5 * (a.x + b.x);
-            let mark = vec![at(x, y), at(x - 1.3, y + 2.2), at(x + 1.3, y + 2.2)];
-            self.sheet.draw_of("water", Layer::Thin, Mark::Closed(mark));
-            for (k, half) in [(1.0, 1.2), (1.9, 0.6)] {
-                let dash = Mark::Line(at(x - half, y - k), at(x + half, y - k));
-                self.sheet.draw_of("water", Layer::Thin, dash);
-            }
+            level_mark(&mut self.sheet, at(0.5 * (a.x + b.x), y));
         }
     }
 
@@ -360,29 +360,12 @@ impl View {
         };
         let from = inner - self.paper(bush.inward);
         let (y, scale) = (self.paper(bush.height), self.scale);
-        let place = |(z, r): (f64, f64)| at(side * (from + z * scale), y + r * scale);
-        let outline = crate::turned::Outline::of(&bush.part);
-        let loops = outline
-            .quads()
-            .iter()
-            .map(|quad| quad.iter().map(|corner| place(*corner)).collect())
-            .collect();
-        let hatch = Hatch {
-            loops,
-            voids: Vec::new(),
-            leans: Leans::Left,
-            spacing: 1.0,
-        };
-        self.sheet
-            .draw_of(&bush.id, Layer::Hatch, Mark::Hatch(hatch));
-        for (a, b) in outline.edges() {
-            let edge = Mark::Line(place(a), place(b));
-            self.sheet.draw_of(&bush.id, Layer::Outline, edge);
-        }
-        let to = outline.high;
+        let place = |z: f64, r: f64| at(side * (from + z * scale), y + r * scale);
+        turned_section(&mut self.sheet, (&bush.id, &bush.part), &place);
+        let to = bush.part.span().to.mm();
         let axis = Mark::Line(
-            place((0.0, 0.0)).moved(side * -3.0, 0.0),
-            place((to, 0.0)).moved(side * 3.0, 0.0),
+            place(0.0, 0.0).moved(side * -3.0, 0.0),
+            place(to, 0.0).moved(side * 3.0, 0.0),
         );
         self.sheet.draw_of(&bush.id, Layer::Axis, axis);
     }

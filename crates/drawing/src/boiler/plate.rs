@@ -1,11 +1,14 @@
-//! Plan of a round tube plate: holes with their centre lines, outside diameter, least pitch.
+//! A flanged plate in section, and the plan of a round one: holes with their centre lines, outside
+//! diameter, least pitch.
 
-use plant::part::{Hole, Outline, Plate};
+use plant::part::{Hole, Outline, Plate, Stands};
 use reckoning::quantity::Length;
 
 use crate::layout::{self, Callout, Measure, Side, about_axis, callouts_right, title_line};
 use crate::lettering::{diameter, figure};
-use crate::sheet::{Layer, Mark, Sheet, at};
+use crate::sheet::{At, Layer, Mark, Sheet, at};
+
+use super::{TubePlate, rectangle};
 
 /// Room on the paper that the plate itself may fill, mm.
 const FRAME: (f64, f64) = (110.0, 110.0);
@@ -17,6 +20,14 @@ const SAME: f64 = 1e-6;
 /// The plan of a round plate with its holes; none for a rectangle, which has no such plan.
 #[must_use]
 pub fn tube_plate(name: &str, plate: &Plate) -> Option<Sheet> {
+    round_plate(name, plate, ("plan", &|_| Vec::new()))
+}
+
+/// What else a view of a plate calls out, at its scale.
+type More<'a> = &'a dyn Fn(f64) -> Vec<Callout>;
+
+/// A round plate with its holes as seen in a view.
+pub(crate) fn round_plate(name: &str, plate: &Plate, (view, more): (&str, More)) -> Option<Sheet> {
     let outside = match plate.outline {
         Outline::Disc { diameter } => diameter,
         Outline::Ring { outside, .. } => outside,
@@ -51,9 +62,52 @@ pub fn tube_plate(name: &str, plate: &Plate) -> Option<Sheet> {
     about_axis(&mut sheet, Side::Below, -past, &[over]);
     let mut callouts = callouts(plate, scale);
     callouts.extend(pitch_line(&mut sheet, plate, scale));
+    callouts.extend(more(scale));
     callouts_right(&mut sheet, at(r + 10.0, -r), &callouts);
-    title_line(&mut sheet, "plan");
+    title_line(&mut sheet, view);
     Some(sheet)
+}
+
+/// Outline of a flanged plate in section, from left to right and back, the bends as short chords.
+pub(crate) fn flanged(plate: &TubePlate, scale: f64) -> Vec<At> {
+    let paper = |length: Length| length.mm() * scale;
+    let r = paper(plate.outside / 2.0);
+    let t = paper(plate.thickness);
+    let Some(flange) = plate.flange else {
+        let low = paper(plate.underside);
+        return rectangle(-r, low, r, low + t);
+    };
+    let (h, bend) = (paper(flange.height), paper(flange.inside_radius));
+    let up = match flange.stands {
+        Stands::Up => 1.0,
+        Stands::Down => -1.0,
+    };
+    // Reckoned with the flange upwards from the outer face; turned over at the end.
+    let centre = (r - t - bend, t + bend);
+    let arc = |radius: f64, from: i32, to: i32| {
+        let steps = (to - from).abs();
+        (0..=steps).map(move |i| {
+            let angle = f64::from(from + i * (to - from).signum()) * 7.5_f64.to_radians();
+            at(
+                centre.0 + radius * angle.cos(),
+                centre.1 + radius * angle.sin(),
+            )
+        })
+    };
+    let mut half: Vec<At> = arc(bend + t, -12, 0).collect();
+    half.extend([at(r, h), at(r - t, h)]);
+    half.extend(arc(bend, 0, -12));
+    let outer_face = match flange.stands {
+        Stands::Up => paper(plate.underside),
+        Stands::Down => paper(plate.underside + plate.thickness),
+    };
+    let left: Vec<At> = half.iter().rev().map(|p| at(-p.x, p.y)).collect();
+    // Right half from the middle of the outer face round the flange to the inner face, then
+    // the left half back.
+    half.into_iter()
+        .chain(left)
+        .map(|p| at(p.x, outer_face + up * p.y))
+        .collect()
 }
 
 /// Holes, each with its centre lines.

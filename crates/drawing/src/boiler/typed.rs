@@ -49,7 +49,8 @@ pub(super) fn typed(plan: &Plan) -> BTreeMap<String, String> {
     sizes.chain(heights).chain(bushes).collect()
 }
 
-fn size(size: &Size) -> String {
+/// A size in the maker's words, with its tolerance.
+pub(crate) fn size(size: &Size) -> String {
     let mut text = words(&size.drawn);
     if let Some(tolerance) = size.tolerance {
         text += &within(tolerance, in_millimetres(&size.drawn.text));
@@ -68,7 +69,8 @@ fn within(t: Tolerance, same_unit: bool) -> String {
     }
 }
 
-fn words(typed: &Typed<Length>) -> String {
+/// A length in the maker's words.
+pub(crate) fn words(typed: &Typed<Length>) -> String {
     if in_millimetres(&typed.text) {
         figure(typed.value)
     } else {

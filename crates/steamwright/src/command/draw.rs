@@ -6,6 +6,7 @@ use clap::Args;
 use design::bench::{Bench, WhyNot, bench};
 use drawing::Sheet;
 use drawing::boiler::NotDrawn;
+use plan::section::BoilerForm;
 use plant::Resolved;
 use plant::part::Shape;
 use reckoning::Verdict;
@@ -14,15 +15,20 @@ use std::path::PathBuf;
 
 /// The section of the whole.
 const BOILER: &str = "boiler";
-/// Plates that every boiler of the form has, whether their sizes are known or not.
+/// The section across a boiler that lies.
+const ACROSS: &str = "boiler.across";
+/// Plates that every vertical boiler has, whether their sizes are known or not.
 const PLATES: [&str; 2] = ["tube-plate.upper", "tube-plate.lower"];
+/// The same of a boiler that lies.
+const ENDS: [&str; 2] = ["end.front", "end.back"];
 
 /// What was asked.
 #[derive(Args)]
 pub(crate) struct Arguments {
     /// The plan file
     plan: PathBuf,
-    /// What to draw: `boiler`, `tube-plate.upper`, or the id of a part or fitting of the plan
+    /// What to draw: `boiler`, `boiler.across`, `tube-plate.upper`, `end.front`, or the id of a part
+    /// or fitting of the plan
     what: String,
     /// The workshop file; else `workshop.toml` beside the plan or one folder up
     #[arg(long, value_name = "FILE")]
@@ -63,6 +69,14 @@ struct Desk<'a> {
 
 impl Desk<'_> {
     fn sheet(&self, what: &str, plan: &str) -> Result<Sheet, Failure> {
+        if self.lies() && [BOILER, ACROSS].contains(&what) {
+            let boiler = drawing::lying::of_plant(&self.inputs.plan, &self.resolved)
+                .map_err(|lacks| self.wanted(what, lacks))?;
+            return Ok(match what {
+                ACROSS => drawing::lying::across(&boiler),
+                _ => drawing::lying::along(&boiler),
+            });
+        }
         if what == BOILER {
             let boiler = drawing::boiler::of_plant(&self.inputs.plan, &self.resolved)
                 .map_err(|lacks| self.wanted(what, lacks))?;
@@ -73,6 +87,9 @@ impl Desk<'_> {
         }
         if let Some(part) = self.resolved.plant.part(what) {
             let drawn = match &part.shape {
+                Shape::Plate(plate) if ENDS.contains(&what) => {
+                    drawing::lying::end(&part.name, plate)
+                }
                 Shape::Plate(plate) => drawing::boiler::tube_plate(&part.name, plate),
                 Shape::Turned(turned) => Some(drawing::turned::section(&part.id, turned)),
                 Shape::Tube(_) | Shape::Shell(_) => None,
@@ -80,7 +97,7 @@ impl Desk<'_> {
             if let Some(sheet) = drawn {
                 return Ok(sheet);
             }
-        } else if PLATES.contains(&what) {
+        } else if self.plates().contains(&what) {
             return Err(self.no_plate(what));
         }
         Err(Failure {
@@ -89,17 +106,31 @@ impl Desk<'_> {
         })
     }
 
+    fn lies(&self) -> bool {
+        self.inputs.plan.form.value() == Some(BoilerForm::HorizontalCentreFlue)
+    }
+
+    fn plates(&self) -> [&'static str; 2] {
+        if self.lies() { ENDS } else { PLATES }
+    }
+
     /// Everything that can be asked for, whether all its sizes are there or not.
     fn names(&self) -> Vec<String> {
         let parts = &self.resolved.plant.parts;
         let drawable = parts.iter().filter(|p| match p.shape {
-            Shape::Plate(_) => !PLATES.contains(&p.id.as_str()),
+            Shape::Plate(_) => !self.plates().contains(&p.id.as_str()),
             // A fitting is asked for by the id that the plan gives it.
             Shape::Turned(_) => !p.id.starts_with("fitting."),
             Shape::Tube(_) | Shape::Shell(_) => false,
         });
-        std::iter::once(BOILER.to_owned())
-            .chain(PLATES.map(str::to_owned))
+        let sections: &[&str] = if self.lies() {
+            &[BOILER, ACROSS]
+        } else {
+            &[BOILER]
+        };
+        let plates = self.plates();
+        let first = sections.iter().chain(&plates).map(|&name| name.to_owned());
+        first
             .chain(drawable.map(|p| p.id.clone()))
             .chain(self.benches.iter().map(|b| b.id.clone()))
             .collect()
@@ -130,9 +161,15 @@ impl Desk<'_> {
     }
 
     fn no_plate(&self, what: &str) -> Failure {
-        match drawing::boiler::of_plant(&self.inputs.plan, &self.resolved) {
+        let (plan, resolved) = (&self.inputs.plan, &self.resolved);
+        let vessel = if self.lies() {
+            drawing::lying::of_plant(plan, resolved).map(|_| ())
+        } else {
+            drawing::boiler::of_plant(plan, resolved).map(|_| ())
+        };
+        match vessel {
             Err(lacks) => self.wanted(what, lacks),
-            Ok(_) => Failure {
+            Ok(()) => Failure {
                 says: format!(
                     "`{what}` cannot be drawn: the vessel that it stands in does not fit"
                 ),

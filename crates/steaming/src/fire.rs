@@ -19,7 +19,7 @@ use crate::inputs::Inputs;
 use crate::jets::{BlowerState, Jet, Jets, blower, vapour};
 use crate::pass::{Draw, Drawn};
 use crate::starved;
-use crate::state::{FireState, WaterState};
+use crate::state::{FireState, PassState, WaterState};
 
 /// Settles the loop at a gauge pressure in the boiler, Pa.
 ///
@@ -172,6 +172,18 @@ impl<'a> Round<'a> {
         }
     }
 
+    /// Draught that the steam jets add to that of the chimney alone, Pa.
+    fn steam_draught(&self, pass: &PassState, gas: &FlueGas) -> Result<f64, NotSettled> {
+        if pass.jets.steam_kg_s > 0.0 {
+            let alone = Jets {
+                blower: None,
+                ..self.jets(None, gas)
+            };
+            return Ok(pass.jets.net_pa - alone.draw(&pass.chimney)?.net_pa);
+        }
+        Ok(0.0)
+    }
+
     fn result(&self, (drawn, balance): (Drawn, Solved)) -> Result<FireState, NotSettled> {
         let Drawn {
             pass,
@@ -201,6 +213,7 @@ impl<'a> Round<'a> {
             exhaust,
             exhaust_jet: jet,
             blower: self.blower,
+            steam_draught_pa: self.steam_draught(&pass, &burning.gas)?,
             pass,
             balance,
             useful_w,

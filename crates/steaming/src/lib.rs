@@ -28,6 +28,7 @@ pub mod jets;
 mod pass;
 pub mod rules;
 mod seek;
+pub mod signs;
 mod starved;
 mod state;
 mod sweep;

@@ -80,6 +80,9 @@ pub struct FireState {
     pub pass: PassState,
     /// The root of the draught balance: the firing's unknown, what is left in Pa.
     pub balance: Solved,
+    /// Draught that the steam jets add to what the chimney alone makes of the same gas, Pa; 0
+    /// where there are none.
+    pub steam_draught_pa: f64,
     /// Heat that comes to the water, after the loss of the shell, W.
     pub useful_w: f64,
     /// Evaporation, kg/s.

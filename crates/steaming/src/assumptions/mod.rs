@@ -4,6 +4,7 @@
 //! about a law and not about a plant. `set` puts a value in SI into the inputs;
 //! it does nothing where the plant has no such part.
 
+mod flame;
 mod fuels;
 mod numbers;
 
@@ -14,7 +15,7 @@ use self::numbers::*;
 use crate::firing::{Bed, Fire};
 use crate::inputs::{CoilPlace, Inputs, air_enthalpy};
 use crate::rules::CARRIED;
-use crate::tubes::Tubes;
+use crate::tubes::{Beyond, Tubes};
 
 /// An assumption and where it enters.
 #[derive(Clone, Copy, Debug)]
@@ -138,12 +139,12 @@ pub static ASSUMPTIONS: &[Entering] = &[
     Entering {
         assumption: &FRICTION,
         set: |i, v| i.chimney.friction_heads = v,
-        get: |i| Some(i.chimney.friction_heads),
+        get: |i| i.firing.bed().map(|_| i.chimney.friction_heads),
     },
     Entering {
         assumption: &SMOKEBOX_LOSS,
         set: |i, v| i.extra_loss_pa = v,
-        get: |i| Some(i.extra_loss_pa),
+        get: |i| i.firing.bed().map(|_| i.extra_loss_pa),
     },
     Entering {
         assumption: &ATMOSPHERE,
@@ -214,22 +215,45 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &TUBE_RADIATION,
-        set: |i, v| tubes(i, |t| t.beyond.radiation = v),
-        get: |i| Some(i.firing.tubes()?.beyond.radiation),
+        set: |i, v| carry(i, |b| b.radiation = v),
+        get: |i| Some(beyond(i)?.radiation),
     },
     Entering {
         assumption: &GAS_CONDUCTIVITY,
-        set: |i, v| tubes(i, |t| t.beyond.conductivity = v),
-        get: |i| Some(i.firing.tubes()?.beyond.conductivity),
+        set: |i, v| carry(i, |b| b.conductivity = v),
+        get: |i| Some(beyond(i)?.conductivity),
     },
     Entering {
         assumption: &GAS_VISCOSITY,
         set: |i, v| {
-            tubes(i, |t| t.beyond.viscosity = v);
+            carry(i, |b| b.viscosity = v);
             bed(i, |b| b.viscosity_factor = v);
         },
-        get: |i| Some(i.firing.tubes()?.beyond.viscosity),
+        get: |i| Some(beyond(i)?.viscosity),
     },
+    flame::JET_COEFFICIENT,
+    flame::MOMENTUM_SHARE,
+    flame::MOMENTUM_FACTOR,
+    flame::THROAT_FRICTION,
+    flame::DIFFUSER,
+    flame::MIXTURE,
+    flame::HOLES,
+    flame::PORTS,
+    flame::MOUTH,
+    flame::MIXING_GAS,
+    flame::MIXING_SPIRIT,
+    flame::BURNT,
+    flame::SOOT_GAS,
+    flame::SOOT_SPIRIT,
+    flame::ROW,
+    flame::STIRRING,
+    flame::SMOKEBOX,
+    flame::FLUE_EMISSIVITY,
+    flame::CONVECTION,
+    flame::RATE,
+    flame::SIDE,
+    flame::TANK_FILM,
+    flame::TANK_DRY,
 ];
 
 /// The density of a lump of one fuel.
@@ -277,6 +301,21 @@ fn over_fire(inputs: &mut Inputs, change: impl FnOnce(&mut f64, &mut f64)) {
 fn tubes(inputs: &mut Inputs, change: impl FnOnce(&mut Tubes)) {
     if let Some(tubes) = inputs.firing.tubes_mut() {
         change(tubes);
+    }
+}
+
+/// Factors on the laws of the hot gas.
+fn beyond(inputs: &Inputs) -> Option<&Beyond> {
+    let tubes = inputs.firing.tubes().map(|tubes| &tubes.beyond);
+    tubes.or_else(|| inputs.firing.flue().map(|fired| &fired.flue.beyond))
+}
+
+/// Changes them.
+fn carry(inputs: &mut Inputs, change: impl FnOnce(&mut Beyond)) {
+    if let Some(fired) = inputs.firing.flue_mut() {
+        change(&mut fired.flue.beyond);
+    } else {
+        tubes(inputs, |t| change(&mut t.beyond));
     }
 }
 

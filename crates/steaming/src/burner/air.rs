@@ -7,7 +7,7 @@ use formulas::gas::{FlueGas, PureLaw};
 use reckoning::solve::bracketed;
 
 use super::primary::{Drawing, PortsState, PrimaryState};
-use super::{Burner, Flame, GasJetState, Mouth, Source};
+use super::{Burner, Flame, GasJetState, Mouth, Source, WickState};
 use crate::fault::NotSettled;
 use crate::firing::{Air, Around, Burning};
 use crate::inputs::Site;
@@ -42,6 +42,8 @@ pub struct FlameState {
 pub enum SourceState {
     /// A gas burner.
     Burner(BurnerState),
+    /// Spirit wicks.
+    Wicks(WickState),
 }
 
 /// A gas burner at work.
@@ -61,6 +63,16 @@ impl FlameState {
     pub fn burner(&self) -> Option<&BurnerState> {
         match &self.source {
             SourceState::Burner(burner) => Some(burner),
+            SourceState::Wicks(_) => None,
+        }
+    }
+
+    /// The wicks at work; `None` where a burner burns.
+    #[must_use]
+    pub fn wicks(&self) -> Option<&WickState> {
+        match &self.source {
+            SourceState::Wicks(wicks) => Some(wicks),
+            SourceState::Burner(_) => None,
         }
     }
 }
@@ -84,7 +96,7 @@ pub fn in_open_air(burner: &Burner, site: &Site) -> Result<BurnerState, NotSettl
     Ok(BurnerState {
         jet,
         primary,
-        ports: drawing.ports(&primary),
+        ports: drawing.ports(&primary)?,
     })
 }
 
@@ -103,6 +115,7 @@ pub(crate) struct FlameSide<'a> {
 
 enum Fuelled<'a> {
     Burner(&'a Burner, GasJetState),
+    Wicks(WickState),
 }
 
 /// A flame with its air and what it burns to.
@@ -130,6 +143,23 @@ impl<'a> FlameSide<'a> {
                     jet.gas_kg_s,
                     gas.composition,
                     gas.heating_value_j_kg,
+                )
+            }
+            Source::Wicks(wicks) => {
+                let (spirit, state) = (&wicks.spirit, wicks.at_work());
+                let fuelled = Fuelled::Wicks(state);
+                if flame.mouth == Mouth::Shut {
+                    return Err(NotSettled::Plant {
+                        what: "area of the mouth in m2",
+                        value: 0.0,
+                        why: "wicks get all their air through it",
+                    });
+                }
+                (
+                    fuelled,
+                    state.fuel_kg_s,
+                    spirit.composition,
+                    spirit.heating_value,
                 )
             }
         };
@@ -171,7 +201,7 @@ impl<'a> FlameSide<'a> {
                 let alone = self.drawing(burner, jet).drawn(None, |_| 0.0);
                 alone.map_err(NotSettled::of(PRIMARY))?.ratio
             }
-            (Fuelled::Burner(..), Mouth::Shut) => 0.0,
+            (Fuelled::Burner(..), Mouth::Shut) | (Fuelled::Wicks(_), _) => 0.0,
         };
         Ok(if primary < 1.0 {
             1.0
@@ -208,7 +238,7 @@ impl<'a> FlameSide<'a> {
             Fuelled::Burner(burner, jet) => {
                 let drawing = self.drawing(burner, jet);
                 let primary = self.primary(&drawing, air_kg_s)?;
-                let ports = drawing.ports(&primary);
+                let ports = drawing.ports(&primary)?;
                 let state = BurnerState {
                     jet: *jet,
                     primary,
@@ -216,6 +246,10 @@ impl<'a> FlameSide<'a> {
                 };
                 let (air, ratio) = (primary.air_kg_s, primary.ratio);
                 (SourceState::Burner(state), air, ratio, -primary.outside_pa)
+            }
+            Fuelled::Wicks(state) => {
+                let mouth_pa = self.mouth_pa(air_kg_s);
+                (SourceState::Wicks(*state), 0.0, 0.0, mouth_pa)
             }
         };
         Ok(Aired {

@@ -8,11 +8,13 @@
 mod air;
 mod jet;
 mod primary;
+mod wicks;
 
 pub(crate) use air::{Aired, FlameSide};
 pub use air::{BurnerState, FlameState, SourceState, in_open_air};
 pub use jet::{FuelGas, GasJet, GasJetState};
-pub use primary::{PortsState, PrimaryState};
+pub use primary::{PortFlame, PortsState, PrimaryState};
+pub use wicks::{WickState, Wicks};
 
 use std::f64::consts::FRAC_PI_4;
 
@@ -38,6 +40,8 @@ pub struct Flame {
 pub enum Source {
     /// A gas burner.
     Burner(Burner),
+    /// Spirit wicks.
+    Wicks(Wicks),
 }
 
 /// Where secondary air comes in.
@@ -150,6 +154,7 @@ impl Flame {
     pub fn burner(&self) -> Option<&Burner> {
         match &self.source {
             Source::Burner(burner) => Some(burner),
+            Source::Wicks(_) => None,
         }
     }
 
@@ -157,6 +162,24 @@ impl Flame {
     pub fn burner_mut(&mut self) -> Option<&mut Burner> {
         match &mut self.source {
             Source::Burner(burner) => Some(burner),
+            Source::Wicks(_) => None,
+        }
+    }
+
+    /// The wicks; `None` where a burner burns.
+    #[must_use]
+    pub fn wicks(&self) -> Option<&Wicks> {
+        match &self.source {
+            Source::Wicks(wicks) => Some(wicks),
+            Source::Burner(_) => None,
+        }
+    }
+
+    /// As [`Self::wicks`], to be changed.
+    pub fn wicks_mut(&mut self) -> Option<&mut Wicks> {
+        match &mut self.source {
+            Source::Wicks(wicks) => Some(wicks),
+            Source::Burner(_) => None,
         }
     }
 }

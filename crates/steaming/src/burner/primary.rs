@@ -2,11 +2,13 @@
 
 use formulas::balance::round_area;
 use formulas::burner::{
-    self as laws, Mixture, blow_off_gradient, blow_off_share, jet_push, mixing_loss,
-    mixture_density, port_loading, port_speed, primary_air_ratio, rich_ratio, round_gradient,
-    slot_gradient,
+    self as laws, Mixture, blow_off_gradient, blow_off_share, flame_length, jet_push, mixing_loss,
+    mixture_density, port_loading, port_richness, port_speed, primary_air_ratio, rich_ratio,
+    round_gradient, slot_gradient,
 };
 use formulas::draught::opening_loss;
+use formulas::fuel::air_by_volume;
+use reckoning::Refused;
 use reckoning::solve::{NotSolved, Solved, bracketed};
 
 use super::{Burner, GasJetState, PortShape, ThroatShape};
@@ -57,6 +59,19 @@ pub struct PortsState {
     pub blow_off_per_s: f64,
     /// The one over the other.
     pub blow_off_share: f64,
+    /// The flame of one port; `None` where the primary air is all that it needs.
+    pub flame: Option<PortFlame>,
+}
+
+/// The flame of one port.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PortFlame {
+    /// Volumes of secondary air that a volume of the mixture still needs.
+    pub wants: f64,
+    /// Mixture through one port, at the temperature of the air, m³/s.
+    pub flow_m3_s: f64,
+    /// Length, m.
+    pub length_m: f64,
 }
 
 /// A burner with its gas, against the air.
@@ -75,12 +90,7 @@ impl Drawing<'_> {
     pub(super) fn pushed(&self, air_kg_s: f64) -> PrimaryState {
         let (b, gas_kg_s) = (self.burner, self.jet.gas_kg_s);
         let air = self.air;
-        let mixture = Mixture {
-            m_g: gas_kg_s,
-            molar_g: b.gas.molar_mass,
-            m_a: air_kg_s,
-            molar_a: air.molar_mass,
-        };
+        let mixture = self.mixture(air_kg_s);
         let mixture_k = b.throat.mixture_k;
         let mixture_kg_m3 = mixture_density(air.pa, mixture_k, &mixture);
         let m = gas_kg_s + air_kg_s;
@@ -142,7 +152,7 @@ impl Drawing<'_> {
     }
 
     /// The flame at the ports.
-    pub(super) fn ports(&self, primary: &PrimaryState) -> PortsState {
+    pub(super) fn ports(&self, primary: &PrimaryState) -> Result<PortsState, Refused> {
         let b = self.burner;
         let area = b.ports.area_m2();
         let m = self.jet.gas_kg_s + primary.air_kg_s;
@@ -154,13 +164,41 @@ impl Drawing<'_> {
         };
         let rich = rich_ratio(primary.ratio);
         let blow_off_per_s = blow_off_gradient(rich, b.throat.mixture_k);
-        PortsState {
+        Ok(PortsState {
             speed_m_s,
             loading_w_m2: port_loading(heat_w, area),
             gradient_per_s,
             rich_ratio: rich,
             blow_off_per_s,
             blow_off_share: blow_off_share(gradient_per_s, blow_off_per_s),
+            flame: self.flame(primary)?,
+        })
+    }
+
+    /// The flame of one port, where it must still find air.
+    fn flame(&self, primary: &PrimaryState) -> Result<Option<PortFlame>, Refused> {
+        let b = self.burner;
+        let volumes = air_by_volume(self.need, b.gas.molar_mass);
+        let wants = port_richness(primary.ratio, volumes);
+        if wants <= 0.0 {
+            return Ok(None);
+        }
+        let mixture = self.mixture(primary.air_kg_s);
+        let cold_kg_m3 = mixture_density(self.air.pa, self.air.k, &mixture);
+        let flow_m3_s = (mixture.m_g + mixture.m_a) / (cold_kg_m3 * b.ports.count);
+        Ok(Some(PortFlame {
+            wants,
+            flow_m3_s,
+            length_m: flame_length(flow_m3_s, self.air.k, b.throat.mixture_k, wants)?,
+        }))
+    }
+
+    fn mixture(&self, air_kg_s: f64) -> Mixture {
+        Mixture {
+            m_g: self.jet.gas_kg_s,
+            molar_g: self.burner.gas.molar_mass,
+            m_a: air_kg_s,
+            molar_a: self.air.molar_mass,
         }
     }
 }

@@ -3,16 +3,18 @@
 use formulas::balance::{ABSOLUTE_PRESSURE, TOTAL_FLOW};
 use formulas::balance::{FLOW_FOR_FUEL, ROUND_AREA};
 use formulas::burner::{
-    BLOW_OFF_GRADIENT, BLOW_OFF_SHARE, JET_PUSH, MIXING_LOSS, MIXTURE_DENSITY, PORT_LOADING,
-    PORT_SPEED, PRIMARY_AIR_RATIO, RICH_RATIO, ROUND_GRADIENT, SLOT_GRADIENT,
+    BLOW_OFF_GRADIENT, BLOW_OFF_SHARE, FLAME_LENGTH, JET_PUSH, MIXING_LOSS, MIXTURE_DENSITY,
+    PORT_LOADING, PORT_RICHNESS, PORT_SPEED, PRIMARY_AIR_RATIO, RICH_RATIO, ROUND_GRADIENT,
+    SLOT_GRADIENT,
 };
 use formulas::draught::OPENING_LOSS;
+use formulas::fuel::AIR_BY_VOLUME;
 use formulas::supply::{
     CRITICAL_RATIO, HEAT_RATE, JET_FLOW, JET_FLUX, JET_MOUTH_PRESSURE, JET_RATIO, JET_SPEED,
     JET_THRUST,
 };
 use reckoning::quantity::{
-    Area, BAR_GAUGE, Gauge, KELVIN, KG_PER_S, Length, M, M2, ONE, PA, Ratio, Temperature,
+    Area, BAR_GAUGE, Gauge, KELVIN, KG_PER_S, Length, M, M2, M3_PER_S, ONE, PA, Ratio, Temperature,
 };
 use reckoning::{Ref, Refused};
 
@@ -48,6 +50,17 @@ pub(super) struct FlameLines {
     pub burnt: Option<(Option<Ref>, Ref)>,
 }
 
+/// What gives a flame its fuel, filed.
+pub(super) struct Fed {
+    pub fuel: Fuel,
+    /// Fuel burnt.
+    pub burnt: Ref,
+    /// Primary air, and over the air needed.
+    pub primary: Ref,
+    pub primary_ratio: Ref,
+    pub blow_off: Option<Ref>,
+}
+
 /// Lines of the jet.
 struct JetLines {
     gas: Ref,
@@ -69,31 +82,30 @@ impl Filing<'_> {
         );
         let names = ("lambda", "all the air over the air that the fuel needs");
         let air_ratio = self.root(names, &ONE, self.state.balance, balance);
-        let (Source::Burner(burner), SourceState::Burner(at_work)) = (&flame.source, &state.source);
-        let fuel = self.gas_fuel(burner, air_ratio)?;
-        let jet = self.jet(burner, &at_work.jet, water)?;
-        let air = self.settle(
-            &FLOW_FOR_FUEL,
-            &[fuel.air, jet.gas],
-            self.state.pass.air_kg_s,
-        )?;
-        let gas = self.settle(
-            &FLOW_FOR_FUEL,
-            &[fuel.flue, jet.gas],
-            self.state.pass.gas_kg_s,
-        )?;
-        let (primary_ratio, blow_off, primary) =
-            self.burner((burner, at_work), &jet, &fuel, (water, outside))?;
-        let mouth = self.mouth((flame, state), (air, primary), outside)?;
+        let fed = match (&flame.source, &state.source) {
+            (Source::Burner(burner), SourceState::Burner(at_work)) => {
+                self.burner((burner, at_work), air_ratio, (water, outside))?
+            }
+            (Source::Wicks(wicks), SourceState::Wicks(at_work)) => {
+                self.wicks(wicks, at_work, air_ratio)?
+            }
+            _ => unreachable!("a flame is of the kind of source that it was settled for"),
+        };
+        let (fuel, burnt) = (fed.fuel, fed.burnt);
+        let pass = &self.state.pass;
+        let (air_kg_s, gas_kg_s) = (pass.air_kg_s, pass.gas_kg_s);
+        let air = self.settle(&FLOW_FOR_FUEL, &[fuel.air, burnt], air_kg_s)?;
+        let gas = self.settle(&FLOW_FOR_FUEL, &[fuel.flue, burnt], gas_kg_s)?;
+        let mouth = self.mouth((flame, state), (air, fed.primary), outside)?;
         Ok(FlameLines {
             fuel,
-            fuel_burnt: jet.gas,
+            fuel_burnt: burnt,
             air,
             gas,
             air_ratio,
-            primary_ratio,
+            primary_ratio: fed.primary_ratio,
             mouth,
-            blow_off: Some(blow_off),
+            blow_off: fed.blow_off,
             burnt: None,
         })
     }
@@ -154,15 +166,15 @@ impl Filing<'_> {
         })
     }
 
-    /// Throat, holes and ports: the lines of the primary ratio, of the share of blow-off, and of
-    /// the primary air.
+    /// A gas burner: gas, jet, throat, holes and ports.
     fn burner(
         &mut self,
         (burner, state): (&Burner, &BurnerState),
-        jet: &JetLines,
-        fuel: &Fuel,
+        air_ratio: Ref,
         (water, outside): (&Water, &Outside),
-    ) -> Result<(Ref, Ref, Ref), Refused> {
+    ) -> Result<Fed, Refused> {
+        let fuel = self.gas_fuel(burner, air_ratio)?;
+        let jet = self.jet(burner, &state.jet, water)?;
         let primary = &state.primary;
         let air = self.primary_air(primary);
         let throat = &burner.throat;
@@ -191,7 +203,41 @@ impl Filing<'_> {
         let ratio = self.settle(&PRIMARY_AIR_RATIO, &from, primary.ratio)?;
         let flows = (both, rho, jet.gas);
         let blow_off = self.ports((burner, state), flows, (ratio, t_m, fuel.heating_value))?;
-        Ok((ratio, blow_off, air))
+        self.port_flame(state, &fuel, (ratio, t_m, jet.molar_mass))?;
+        Ok(Fed {
+            fuel,
+            burnt: jet.gas,
+            primary: air,
+            primary_ratio: ratio,
+            blow_off: Some(blow_off),
+        })
+    }
+
+    /// The flame of one port, where it must still find air.
+    fn port_flame(
+        &mut self,
+        state: &BurnerState,
+        fuel: &Fuel,
+        (ratio, t_m, molar_mass): (Ref, Ref, Ref),
+    ) -> Result<(), Refused> {
+        let Some(flame) = &state.ports.flame else {
+            return Ok(());
+        };
+        let volumes = self
+            .working
+            .worked(&AIR_BY_VOLUME, &[fuel.need, molar_mass])?;
+        let wants = self.settle(&PORT_RICHNESS, &[ratio, volumes], flame.wants)?;
+        let how = (
+            "all the ports",
+            "gas and primary air, at the temperature of the air, shared evenly",
+        );
+        let names = ("Q", "mixture through one port");
+        let flow = self.marched(names, &M3_PER_S, flame.flow_m3_s, &[], how);
+        let names = ("T_a", "temperature of the air");
+        let air_k = self.state.inputs.site.air_k;
+        let t_a = self.given::<Temperature>("site.air", names, &KELVIN, air_k);
+        self.settle(&FLAME_LENGTH, &[flow, t_a, t_m, wants], flame.length_m)?;
+        Ok(())
     }
 
     /// The primary air: the root of the throat, or all the air where the mouth is shut.

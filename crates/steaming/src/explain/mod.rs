@@ -14,6 +14,7 @@ mod flue;
 mod radiation;
 mod water;
 mod way;
+mod wicks;
 
 pub use account::{explain_draught, explain_heat, explain_use};
 

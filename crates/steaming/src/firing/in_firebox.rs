@@ -35,6 +35,8 @@ pub struct FlameBox {
     pub wall_emissivity: f64,
     /// Heat transfer coefficient by convection, W/(m² K).
     pub convection: f64,
+    /// Distance from the flame's ports or wicks to the nearest cold metal, m.
+    pub gap_m: f64,
 }
 
 /// The settled flame with its firebox and tubes.

@@ -246,6 +246,8 @@ impl FiringState {
 pub(crate) struct Air {
     /// Pressure, Pa.
     pub(crate) pa: f64,
+    /// Temperature, K.
+    pub(crate) k: f64,
     /// Enthalpy above 298.15 K, J/kg.
     pub(crate) j_kg: f64,
     /// Density, kg/m³.
@@ -259,6 +261,7 @@ impl Air {
         let dry = FlueGas::new(&MoleFractions::DRY_AIR);
         Self {
             pa: site.atmosphere_pa,
+            k: site.air_k,
             j_kg: site.air_j_kg,
             kg_m3: dry.density(site.air_k, site.atmosphere_pa),
             molar_mass: dry.molar_mass(),

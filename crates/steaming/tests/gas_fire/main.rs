@@ -8,4 +8,6 @@ mod kinetic_theory;
 mod burner;
 mod explaining;
 mod independent_gf1;
+mod signs;
+mod spread;
 mod variants;

@@ -2,10 +2,11 @@
 //! tubes, invented for it. Its assumptions are listed here as it lists them.
 
 use formulas::heat::box_beam;
+use formulas::spirit::Spirit;
 use formulas::supply::Lpg;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, MM2, Quantity};
 use steaming::burner::{
-    Burner, Flame, FuelGas, GasJet, Mouth, PortShape, Ports, Source, Throat, ThroatShape,
+    Burner, Flame, FuelGas, GasJet, Mouth, PortShape, Ports, Source, Throat, ThroatShape, Wicks,
 };
 use steaming::flue::{CrossTubes, Flue, Lie};
 use steaming::{
@@ -133,6 +134,25 @@ pub(crate) fn gas_plant() -> Inputs {
     }
 }
 
+/// Four wicks of methylated spirit in the same flue; invented for these tests.
+pub(crate) fn spirit_plant() -> Inputs {
+    let mut inputs = gas_plant();
+    let spirit = Spirit::new([0.90, 0.05, 0.05], 1.013_25).expect("a spirit of the tables");
+    let flame = &mut fired(&mut inputs).flame;
+    flame.source = Source::Wicks(Wicks {
+        spirit,
+        feed_k: CELSIUS.to_si(20.0),
+        count: 4.0,
+        diameter_m: mm(10.0),
+        exposed_m: mm(5.0),
+        side_share: 0.6,
+        rate_factor: 1.0,
+    });
+    flame.mixing_m = mm(32.0);
+    flame.soot = 0.04;
+    inputs
+}
+
 /// The burner in the firebox of a vertical boiler, of 60 mm bore and 60 mm height with 14 tubes of
 /// 10 mm by 120 mm, whose grate was taken out; invented for these tests.
 pub(crate) fn in_firebox() -> Inputs {
@@ -148,6 +168,7 @@ pub(crate) fn in_firebox() -> Inputs {
             beam_m: box_beam(crown * height, side + 2.0 * crown),
             wall_emissivity: 0.8,
             convection: 10.0,
+            gap_m: mm(40.0),
         },
         tubes: Tubes {
             bore_m: mm(10.0),

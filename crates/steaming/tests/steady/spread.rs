@@ -125,6 +125,17 @@ fn every_assumption_reads_back_what_it_sets() {
     for entering in ASSUMPTIONS {
         let a = entering.assumption;
         assert!(a.low < a.value && a.value < a.high, "{}", a.id);
+        let of_a_flame = [
+            "burner.",
+            "spirit.",
+            "gas.tank.",
+            "boiler.flue.",
+            "boiler.firebox.conv",
+        ];
+        if of_a_flame.iter().any(|start| a.id.starts_with(start)) {
+            assert_eq!((entering.get)(&inputs), None, "{}", a.id);
+            continue;
+        }
         let si = a.unit.to_si(a.high);
         (entering.set)(&mut inputs, si);
         assert_eq!((entering.get)(&inputs), Some(si), "{}", a.id);

@@ -6,14 +6,18 @@
 //! the ports. Left out: radiant plates, bell mouths, and wind.
 
 mod air;
+mod hottest;
 mod jet;
 mod primary;
+mod tank;
 mod wicks;
 
 pub(crate) use air::{Aired, FlameSide};
 pub use air::{BurnerState, FlameState, SourceState, in_open_air};
+pub use hottest::{GREATEST_SHARE, Hottest, greatest_heat};
 pub use jet::{FuelGas, GasJet, GasJetState};
 pub use primary::{PortFlame, PortsState, PrimaryState};
+pub use tank::{Chilling, Draught, Ended, Tank, TankState, chilling};
 pub use wicks::{WickState, Wicks};
 
 use std::f64::consts::FRAC_PI_4;

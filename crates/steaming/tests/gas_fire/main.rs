@@ -10,4 +10,5 @@ mod explaining;
 mod independent_gf1;
 mod signs;
 mod spread;
+mod tank;
 mod variants;

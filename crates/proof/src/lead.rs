@@ -83,7 +83,7 @@ pub fn prove(
 }
 
 fn by_set(set: &RuleSet, boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
-    let mut found = (set.whole)(boiler, asked);
+    let mut found = Vec::new();
     for shell in &boiler.shells {
         found.extend((set.shell)(shell, asked));
     }
@@ -93,6 +93,7 @@ fn by_set(set: &RuleSet, boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
     for flue in &boiler.flues {
         found.extend((set.flue)(flue, asked));
     }
+    found.extend((set.whole)(boiler, asked));
     found
 }
 

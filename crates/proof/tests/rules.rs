@@ -356,7 +356,9 @@ fn asme_viii_shell_wall_fires() {
 
 #[test]
 fn asme_viii_shell_wall_silent() {
-    silent("asme-viii.shell-wall");
+    // The sample's cross tubes are thinner than the code begins.
+    let alone = with(|b| b.cross_tubes.clear());
+    met(&proof_of(&alone), "asme-viii.shell-wall");
 }
 
 /// A barrel with gunmetal bushes, for which this set knows a stress.

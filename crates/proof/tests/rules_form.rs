@@ -7,7 +7,7 @@
 
 mod sample;
 
-use proof::{Boiler, Joint, Metal, Points, Proof};
+use proof::{Boiler, Further, Joint, Metal, Points, Proof};
 use reckoning::quantity::Area;
 use reckoning::{Known, Verdict};
 use sample::{all, boiler, count, exact, first, length, loose, proof_at, proof_of};
@@ -335,7 +335,11 @@ fn ours_stay_strain_fires() {
 fn asme_viii_not_worked_fires() {
     let proof = proof_of(&boiler());
     let found = all(&proof, "asme-viii.not-worked");
-    assert_eq!(found.len(), boiler().further().len());
+    let worked = [Further::CrossTubes, Further::Pipe];
+    let left = boiler();
+    let left = left.further();
+    let left = left.iter().filter(|(_, kind)| !worked.contains(kind));
+    assert_eq!(found.len(), left.count());
     assert!(found.iter().all(|f| f.verdict == Verdict::Unproved));
 }
 

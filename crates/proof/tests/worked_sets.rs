@@ -80,6 +80,47 @@ fn worked_flat_end_by_en_13445() {
     );
 }
 
+/// S = 31.12 MPa at 159 °C in the pipe code's table (4700 psi at 300 and 4000 at 350 °F); flat,
+/// 100·√(0.33·0.5/S); dished, M = (3 + √(100/12))/4 and 0.5·100·M/(2·S − 0.1).
+#[test]
+fn worked_ends_by_the_pressure_vessel_code() {
+    let proof = proof_of(&sample());
+    let flat = first(&proof, "asme-viii.flat-end");
+    let f_at = 159.0 * 1.8 + 32.0;
+    let s = (4700.0 - 700.0 * (f_at - 300.0) / 50.0) * 0.006_894_757_293;
+    close(line(flat, "S"), s, 1e-6);
+    let asked = 100.0 * (0.33_f64 * 0.5 / s).sqrt();
+    close(flat.margin.expect("a margin"), 7.0 / asked, 1e-6);
+    let m = (3.0 + (100.0_f64 / 12.0).sqrt()) / 4.0;
+    let asked = 0.5 * 100.0 * m / (2.0 * s - 0.1);
+    close(margin(&sample(), "asme-viii.dished-end"), 3.0 / asked, 1e-6);
+}
+
+/// A pipe of 10 by 1.2 mm: EN 13445 asks 0.5·10/(2·23.333 + 0.5) = 0.1060 mm, the register 5·10/
+/// (20·31.852 + 5) + 0.8 = 0.8779 mm, and a least wall of 1.0 mm.
+#[test]
+fn worked_pipe_by_two_sets() {
+    let proof = proof_of(&sample());
+    let at = |rule: &str| {
+        let found = sample::all(&proof, rule);
+        let pipe = found.into_iter().find(|f| f.place == "pipe.steam");
+        pipe.expect("the pipe")
+    };
+    let asked = 5.0 / (2.0 * 35.0 / 1.5 + 0.5);
+    close(
+        at("en-13445.shell-wall").margin.expect("a margin"),
+        1.2 / asked,
+        1e-6,
+    );
+    let asked = 50.0 / (20.0 * 31.852 + 5.0) + 0.8;
+    close(
+        at("ship-register.pipe-wall").margin.expect("a margin"),
+        1.2 / asked,
+        1e-6,
+    );
+    close(line(at("ship-register.least-wall"), "t_f"), 1.0, 1e-12);
+}
+
 /// The furnace form with S1 2.5 in the flame and u = 100·0.5/72.5: 0.79057 MPa; out of it, with S1
 /// 2.0, the fire tubes come to 3.0815 MPa.
 #[test]

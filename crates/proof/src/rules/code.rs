@@ -51,3 +51,19 @@ pub(crate) static CODE_NOT_WORKED: Rule = Rule {
     remedy: "judge the part by another rule set",
     cite: cite(&ASME_VIII_1, "UB-16, UW-19"),
 };
+
+/// Flat ends by the code.
+pub(crate) static CODE_FLAT_END: Rule = Rule {
+    id: "asme-viii.flat-end",
+    sentence: "A flat end that no stay holds is thick enough for the circle that it spans.",
+    remedy: "a thicker end",
+    cite: cite(&ASME_VIII_1, "UG-34"),
+};
+
+/// Dished ends by the code.
+pub(crate) static CODE_DISHED: Rule = Rule {
+    id: "asme-viii.dished-end",
+    sentence: "A dished end with its hollow side pressed is thick enough for its curve.",
+    remedy: "a thicker end",
+    cite: cite(&ASME_VIII_1, "UG-32"),
+};

@@ -88,6 +88,8 @@ pub static RULES: &[&Rule] = &[
     &CODE_STAYED,
     &CODE_ELSEWHERE,
     &CODE_NOT_WORKED,
+    &CODE_FLAT_END,
+    &CODE_DISHED,
     &EN_SHELL_WALL,
     &EN_OPENING,
     &EN_OPENINGS_APART,

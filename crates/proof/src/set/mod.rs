@@ -1,6 +1,7 @@
 //! Rule sets: one struct of data and one function a kind of part.
 
 mod asme_viii;
+mod closed;
 mod european;
 mod inspection;
 pub(crate) mod ours;

@@ -1,15 +1,15 @@
 //! The rules of a ship register: copper pipe as shell, smoke tubes of steel, bends of flanges.
 
 use super::taking::TakenShell;
-use super::{Asked, Joints, RuleSet, Scope, Test, unworked};
-use crate::input::{Boiler, Exposure, Flange, Flue, Metal, Shell, TubePlate};
+use super::{Asked, Joints, RuleSet, Scope, Test, closed, unworked};
+use crate::input::{Boiler, Diameter, Exposure, Flange, Flue, Further, Metal, Shell, TubePlate};
 use crate::metal::chosen;
 use crate::remedy::{at_least, next_stock};
 use crate::rules::{SHIP_BEND, SHIP_LEAST_WALL, SHIP_NOT_WORKED, SHIP_PIPE_WALL, SHIP_SMOKE_TUBE};
 use crate::stress;
 use crate::sum::{Answer, Outcome, Stop, Sum, check};
-use crate::taken::{bar, file_sides, file_size, need, nominal};
-use formulas::vessel::{floor, register};
+use crate::taken::{bar, file_size, need, nominal};
+use formulas::vessel::{floor, register, ring};
 use reckoning::quantity::{Length, MM, MPA, ONE, Ratio};
 use reckoning::size::Bad;
 use reckoning::{Finding, Origin, Ref, Seen};
@@ -51,13 +51,16 @@ const CORROSION_MM: f64 = 0.8;
 const END_BEND: (f64, f64) = (1.75, 38.0);
 const FIREBOX_BEND: (f64, f64) = (1.0, 25.0);
 
-fn whole(boiler: &Boiler, _: &Asked<'_>) -> Vec<Finding> {
-    let worked = [crate::input::Further::Flange];
+fn whole(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    let worked = [Further::Flange, Further::Pipe];
     let mut found = unworked::further(&SHIP_REGISTER, &SHIP_NOT_WORKED, boiler, &worked);
     for plate in &boiler.plates {
         if let Some(flange) = &plate.flange {
             found.push(bend(boiler, plate, flange));
         }
+    }
+    for tube in boiler.pipes.iter().map(closed::pipe) {
+        found.extend([pipe_wall(&tube, asked), least_wall(&tube)]);
     }
     found.extend(unworked::of_ends(&SHIP_REGISTER, &SHIP_NOT_WORKED, boiler));
     found
@@ -149,7 +152,7 @@ fn pipe_wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
     })
 }
 
-/// The table of least nominal walls.
+/// The table of least nominal walls by nominal diameters.
 fn least_wall(shell: &Shell) -> Finding {
     check(SHIP_REGISTER.head(&SHIP_LEAST_WALL, &shell.id), |sum| {
         let wall = need("the wall", &shell.id, shell.wall.as_ref())?;
@@ -160,8 +163,15 @@ fn least_wall(shell: &Shell) -> Finding {
         }
         let has = nominal(wall);
         let t = sum.know("t_d", "wall as drawn or made", &MM, &has);
-        let sides = file_sides(sum, diameter, t)?;
-        let least = sum.card(&floor::FLOOR_WALL, &[sides.outside])?;
+        let meaning = "diameter as drawn or made";
+        let outside = match diameter {
+            Diameter::Outside(d) => sum.know("D_o", meaning, &MM, &nominal(d)),
+            Diameter::Inside(d) => {
+                let bore = sum.know("D_i", meaning, &MM, &nominal(d));
+                sum.card(&ring::OUTSIDE, &[bore, t])?
+            }
+        };
+        let least = sum.card(&floor::FLOOR_WALL, &[outside])?;
         let (has, least) = (has.value.mm(), sum.value(least));
         let says = format!("wall {has:.2} mm, copper pipe of this size has {least:.1} mm");
         let remedy = format!("a wall of {least:.1} mm");

@@ -2,8 +2,8 @@
 
 use super::{celsius, exact, flange, length};
 use proof::{
-    Boiler, CrossTubes, Curve, Dish, End, EndShape, Exposure, Feet, Girder, Joint, Metal, Pressed,
-    Standing,
+    Boiler, CrossTubes, Curve, Dish, End, EndShape, Exposure, Feet, Girder, Joint, Metal, Pipe,
+    Pressed, Standing,
 };
 
 /// A flat end of the barrel, 7 mm thick.
@@ -81,10 +81,22 @@ pub fn cross_tubes() -> CrossTubes {
     }
 }
 
+/// A steam pipe of copper, 10 by 1.2 mm.
+pub fn pipe() -> Pipe {
+    Pipe {
+        id: "pipe.steam".into(),
+        metal: Metal::Copper,
+        outside: Some(exact("pipe.outside", 10.0)),
+        wall: Some(exact("pipe.wall", 1.2)),
+        metal_temperature: celsius(159.0),
+    }
+}
+
 /// Hangs all of these on a boiler.
 pub fn furnished(mut boiler: Boiler) -> Boiler {
     boiler.ends = vec![flat_end(), dished_end()];
     boiler.girders = vec![girder()];
     boiler.cross_tubes = vec![cross_tubes()];
+    boiler.pipes = vec![pipe()];
     boiler
 }

@@ -8,6 +8,7 @@ mod tube;
 
 pub(super) use stress::{Heat, file_stress};
 
+use super::closed::tubes_as_shells;
 use super::{Asked, Joints, RuleSet, Scope, Test, unworked};
 use crate::input::{Boiler, Further, TubePlate};
 use crate::rules::EN_NOT_WORKED;
@@ -48,9 +49,11 @@ pub static EN_13445: RuleSet = RuleSet {
 };
 
 fn whole(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
-    let worked = [Further::FlatEnd];
+    let worked = [Further::FlatEnd, Further::Pipe, Further::CrossTubes];
     let mut found = unworked::further(&EN_13445, &EN_NOT_WORKED, boiler, &worked);
     found.extend(end::checks(boiler, asked));
+    let tubes = tubes_as_shells(boiler);
+    found.extend(tubes.iter().map(|tube| shell::wall(tube, asked)));
     found
 }
 

@@ -29,7 +29,8 @@ pub(super) fn take<'a>(
     Ok((taken, f))
 }
 
-fn wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
+/// The wall of a shell, or of a tube that is worked as one.
+pub(super) fn wall(shell: &Shell, asked: &Asked<'_>) -> Finding {
     check(EN_13445.head(&EN_SHELL_WALL, &shell.id), |sum| {
         let (taken, f) = take(sum, shell, asked)?;
         seamless(shell.seam)?;

@@ -4,9 +4,10 @@ use super::{IBR, file_tensile, mpa};
 use crate::input::{Boiler, Curve, Dish, End, EndShape, Exposure, Metal, Pressed};
 use crate::metal::chosen;
 use crate::rules::{STATE_DISHED, STATE_NOT_WORKED};
+use crate::set::closed::file_closed;
 use crate::set::{Asked, unworked};
 use crate::sum::{Outcome, Stop, Sum, check};
-use crate::taken::{Wall, bar, file_sides, file_size, need};
+use crate::taken::{Wall, bar, file_size, need};
 use formulas::vessel::{ring, state_crown};
 use reckoning::quantity::{ONE, Ratio};
 use reckoning::size::Bad;
@@ -45,13 +46,13 @@ fn file_radius(sum: &mut Sum, boiler: &Boiler, end: &End, dish: &Dish) -> Result
             what: "an ellipsoidal end",
         }),
         Curve::Hemisphere => {
-            let (bore, _) = file_closed(sum, boiler, end)?;
+            let bore = file_closed(sum, boiler, end)?.bore;
             sum.card(&ring::RADIUS, &[bore])
         }
         Curve::Torisphere => {
             let crown = need("the radius of the crown", &end.id, dish.crown.as_ref())?;
             let r = file_size(sum, ("R", "inside radius of the crown"), crown, Bad::Large)?;
-            let (_, outside) = file_closed(sum, boiler, end)?;
+            let outside = file_closed(sum, boiler, end)?.outside;
             if sum.value(r) > sum.value(outside) {
                 sum.outside(format!(
                     "the dish may be no flatter than its diameter, {:.1} mm, and has {:.1} mm",
@@ -62,28 +63,6 @@ fn file_radius(sum: &mut Sum, boiler: &Boiler, end: &End, dish: &Dish) -> Result
             Ok(r)
         }
     }
-}
-
-/// Files bore and outside of what an end closes.
-fn file_closed(sum: &mut Sum, boiler: &Boiler, end: &End) -> Result<(Ref, Ref), Stop> {
-    let shell = boiler.shells.iter().find(|s| s.id == end.closes);
-    let flue = boiler.flues.iter().find(|f| f.id == end.closes);
-    let (diameter, wall) = match (shell, flue) {
-        (Some(shell), _) => (&shell.diameter, &shell.wall),
-        (None, Some(flue)) => (&flue.diameter, &flue.wall),
-        (None, None) => {
-            return Err(Stop::Missing {
-                what: "the sizes",
-                part: end.closes.clone(),
-            });
-        }
-    };
-    let wall = Wall::of(need("the wall", &end.closes, wall.as_ref())?);
-    let diameter = need("the diameter", &end.closes, diameter.as_ref())?;
-    let t = wall.file(sum, "t_s", "least wall of what it closes")?;
-    let lines = file_sides(sum, diameter, t)?;
-    wall.hold_as_used(sum, "wall", &end.closes);
-    Ok((lines.bore, lines.outside))
 }
 
 /// Notes a knuckle that is sharper than the regulation asks.

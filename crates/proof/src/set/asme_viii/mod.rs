@@ -1,9 +1,12 @@
 //! The pressure vessel code. At this size its external and stayed-plate clauses do not reach, and
 //! say so; its numbers stand beside.
 
+mod end;
+
+use super::closed::tubes_as_shells;
 use super::taking::{TakenPlate, TakenShell, TakenTube};
 use super::{Asked, Joints, RuleSet, Scope, Test, unworked};
-use crate::input::{Boiler, Diameter, Flue, Opening, Shell, TubePlate};
+use crate::input::{Boiler, Diameter, Flue, Further, Opening, Shell, TubePlate};
 use crate::metal::{chosen, modulus};
 use crate::opening::{Round, Side, replace};
 use crate::remedy::next_stock;
@@ -46,17 +49,27 @@ pub static ASME_VIII: RuleSet = RuleSet {
         "External pressure: the material chart of annealed copper was not found; the closed form \
          of Division 2 stands in its place.",
         "Openings: calculated whatever their size; the exemption of UG-36(c)(3) is not used.",
+        "Flat ends: no brazed end is among the details that UG-34 draws; the most that it asks of a \
+         plate set into a shell is used.",
     ],
-    whole: not_worked,
+    whole,
     shell: shell_checks,
     plate: plate_checks,
     flue: flue_checks,
 };
 
-/// Flanges, frames and stays, that this set is not worked for.
-fn not_worked(boiler: &Boiler, _: &Asked<'_>) -> Vec<Finding> {
-    let mut found = unworked::further(&ASME_VIII, &CODE_NOT_WORKED, boiler, &[]);
-    found.extend(unworked::of_ends(&ASME_VIII, &CODE_ELSEWHERE, boiler));
+/// Ends, pipes and cross tubes; flanges, frames and stays, that this set is not worked for.
+fn whole(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    let worked = [
+        Further::FlatEnd,
+        Further::DishedEnd,
+        Further::Pipe,
+        Further::CrossTubes,
+    ];
+    let mut found = unworked::further(&ASME_VIII, &CODE_NOT_WORKED, boiler, &worked);
+    found.extend(end::checks(boiler, asked));
+    let tubes = tubes_as_shells(boiler);
+    found.extend(tubes.iter().map(|tube| shell_wall(tube, asked)));
     found
 }
 
@@ -216,8 +229,8 @@ fn stayed(plate: &TubePlate, asked: &Asked<'_>) -> Finding {
             &MPA,
             &allowable,
         );
-        let pitch = super::ours::file_pitch(sum, plate)?;
-        let c = super::ours::file_stay_constant(sum);
+        let pitch = crate::set::ours::file_pitch(sum, plate)?;
+        let c = crate::set::ours::file_stay_constant(sum);
         let least = sum.card(&plate_stayed::WALL, &[pitch, served.p, s, c])?;
         let (t, least) = (wall.mm(), sum.value(least));
         wall.hold(sum, "thickness", &plate.id, least);

@@ -64,6 +64,7 @@ impl DraughtSplit {
         let pass = &state.pass;
         let mut spent = match &pass.firing {
             FiringState::Bed(fired) => vec![
+                at("door of the ash pan", fired.bed.door_pa),
                 at("bed", fired.bed.bare_pa),
                 at("grate and ash", fired.bed.loss_pa - fired.bed.bare_pa),
                 at("tubes", fired.tubes.loss_pa()),

@@ -26,6 +26,15 @@ pub enum NotSettled {
     /// A flame gets less air than it needs.
     #[error("{0}")]
     NotEnoughAir(Starved),
+    /// A bed makes more gas than the air over it can burn.
+    #[error(
+        "bed and holes over the fire bring {ratio:.2} of the air that the fuel needs; open the \
+         holes, thin the fire, or fire larger lumps"
+    )]
+    Smothered {
+        /// Air over air needed.
+        ratio: f64,
+    },
     /// A number of the plant cannot be worked with.
     #[error("{what} is {value}; {why}")]
     Plant {

@@ -45,8 +45,8 @@ pub use explain::{
 };
 pub use fault::NotSettled;
 pub use firing::{
-    Bed, BedFire, BedFireState, BedState, Burning, Fire, Firebox, Firing, FiringState, FlameBox,
-    FlameInFirebox, FlameInFireboxState, FlameInFlue, FlameInFlueState, ToWater,
+    Bed, BedFire, BedFireState, BedState, Burning, Fire, FireAir, Firebox, Firing, FiringState,
+    FlameBox, FlameInFirebox, FlameInFireboxState, FlameInFlue, FlameInFlueState, Opening, ToWater,
 };
 pub use inputs::{
     Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, ExhaustWater, Inputs, Leak, Site,

@@ -10,7 +10,7 @@ use crate::engine::{ExhaustState, exhaust, exhaust_dried};
 use crate::fault::NotSettled;
 use crate::fire::Round;
 use crate::firebox::Taker;
-use crate::firing::{Burning, HotGas};
+use crate::firing::{BedFire, Burning, HotGas};
 use crate::jets::{ChimneyGas, Jet, Jets, exhaust_jet};
 use crate::seek::seek;
 use crate::state::PassState;
@@ -65,15 +65,26 @@ impl<'a> Draw<'a> {
     }
 
     /// The upper end of the bracket, brought down to where the steam of a coil over the fire is
-    /// still within its equations: the fiercest fire of the bracket is hotter than any that burns.
+    /// still within its equations, and the fire gets air enough through the holes over it: the
+    /// fiercest fire of the bracket is hotter, and wants more air, than any that burns.
     fn workable(&self, low: f64, high: f64) -> Result<f64, NotSettled> {
-        if self.over_fire().is_none() {
+        let holes = self
+            .round
+            .inputs
+            .firing
+            .bed()
+            .is_some_and(BedFire::has_holes);
+        if self.over_fire().is_none() && !holes {
             return Ok(high);
         }
         let mut high = high;
         loop {
             match self.pass(high) {
-                Err(NotSettled::Steam(_)) if high > low * STEP_DOWN => high /= STEP_DOWN,
+                Err(NotSettled::Steam(_) | NotSettled::Smothered { .. })
+                    if high > low * STEP_DOWN =>
+                {
+                    high /= STEP_DOWN;
+                }
                 Err(fault) => return Err(fault),
                 Ok(_) => return Ok(high),
             }

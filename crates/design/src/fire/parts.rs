@@ -1,5 +1,6 @@
 //! Each part of the plan as the steady loop wants it.
 
+use formulas::balance::jets_area;
 use formulas::bed::Packing;
 use formulas::fuel::{higher_heating_value, lower_heating_value, solid_fuel};
 use plan::Plan;
@@ -7,8 +8,8 @@ use plan::section::{Acting, DryerPlace, Fuel};
 use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
-    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, Firebox, Leak,
-    Tubes,
+    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, FireAir, Firebox,
+    Leak, Tubes,
 };
 
 use super::{Geometry, Taken};
@@ -85,7 +86,7 @@ fn fuel_name(plan: &Plan) -> Option<&'static str> {
 /// Fuel and how it burns.
 pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
     let f = &plan.fire;
-    let air_ratio = taken.number(&f.air_ratio);
+    let air = fire_air(plan, taken);
     let Some(name) = fuel_name(plan) else {
         taken.gaps.push(f.fuel.path().to_owned());
         return None;
@@ -106,10 +107,48 @@ pub(crate) fn fire(plan: &Plan, taken: &mut Taken) -> Option<Fire> {
     Some(Fire {
         fuel,
         heating_value_j_kg,
-        air_ratio: air_ratio?,
-        primary_share: 1.0,
+        air: air?,
         burnt_share: burnt_share?,
     })
+}
+
+/// How the fire gets its air: through holes over it as well, where the plan has some.
+fn fire_air(plan: &Plan, taken: &mut Taken) -> Option<FireAir> {
+    let f = &plan.fire;
+    let holes = &f.air_holes;
+    if holes.count.is_absent() && holes.bore.is_absent() {
+        taken.not_taken_away(&f.bed_air);
+        taken.not_taken_away(&holes.coefficient);
+        return Some(FireAir::ThroughBed {
+            ratio: taken.number(&f.air_ratio)?,
+        });
+    }
+    let count = count(taken, holes.count.path(), holes.count.value());
+    let bore = taken.size(&holes.bore);
+    let coefficient = taken.number(&holes.coefficient);
+    let bed_factor = taken.number(&f.bed_air);
+    Some(FireAir::WithHoles {
+        bed_factor: bed_factor?,
+        holes: Opening {
+            area_m2: jets_area(count?, bore?),
+            coefficient: coefficient?,
+        },
+    })
+}
+
+/// The door of the ash pan; `None` where the plan names none.
+fn door(plan: &Plan, taken: &mut Taken) -> Option<Option<Opening>> {
+    let ash = &plan.ash;
+    if ash.door.is_absent() {
+        taken.not_taken_away(&ash.door_coefficient);
+        return Some(None);
+    }
+    let area = taken.wanted(&ash.door);
+    let coefficient = taken.number(&ash.door_coefficient);
+    Some(Some(Opening {
+        area_m2: area?,
+        coefficient: coefficient?,
+    }))
 }
 
 /// The bed on the grate.
@@ -125,6 +164,7 @@ pub(crate) fn bed(plan: &Plan, taken: &mut Taken) -> Option<Bed> {
         fuel_name(plan).and_then(|name| taken.number_for(&plan.fire.lump_density, name));
     let grate_factor = taken.number(&plan.grate.bed_factor);
     let ash_factor = taken.number(&plan.ash.bed_factor);
+    let door = door(plan, taken);
     let grate = grate?;
     Some(Bed {
         grate_m2: FRAC_PI_4 * grate * grate,
@@ -138,6 +178,7 @@ pub(crate) fn bed(plan: &Plan, taken: &mut Taken) -> Option<Bed> {
         gas_k: gas_k?,
         grate_factor: grate_factor?,
         ash_factor: ash_factor?,
+        door: door?,
         viscosity_factor: 1.0,
     })
 }

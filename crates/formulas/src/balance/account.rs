@@ -134,3 +134,47 @@ pub static REST_OF_LOSS: Card = Card {
     cite: derived("sum of losses"),
     eval: |v| Ok(rest_of_loss(v[0], v[1])),
 };
+
+/// Two losses in a row.
+#[must_use]
+pub fn both_losses(dp_1: f64, dp_2: f64) -> f64 {
+    dp_1 + dp_2
+}
+
+/// Card of [`both_losses`].
+pub static BOTH_LOSSES: Card = Card {
+    id: "balance.both-losses",
+    law: Law::Closed("dp = dp_1 + dp_2"),
+    gives: symbol("dp", &PA, "both losses"),
+    takes: &[
+        symbol("dp_1", &PA, "loss"),
+        symbol("dp_2", &PA, "loss that follows it"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: derived("sum of losses"),
+    eval: |v| Ok(both_losses(v[0], v[1])),
+};
+
+/// Air through the bed and beside it, over the air that the fuel needs.
+#[must_use]
+pub fn whole_air_ratio(lambda_b: f64, m_2: f64, af: f64, m_f: f64) -> f64 {
+    lambda_b + m_2 / (af * m_f)
+}
+
+/// Card of [`whole_air_ratio`].
+pub static WHOLE_AIR_RATIO: Card = Card {
+    id: "balance.whole-air-ratio",
+    law: Law::Closed("lambda = lambda_b + m_2 / (AF * m_f)"),
+    gives: symbol("lambda", &ONE, "air over air needed"),
+    takes: &[
+        symbol("lambda_b", &ONE, "air through the bed over air needed"),
+        symbol("m_2", &KG_PER_S, "air through the holes over the fire"),
+        symbol("AF", &ONE, "air that a kilogram of fuel needs"),
+        symbol("m_f", &KG_PER_S, "fuel burnt"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: derived("sum of both airs"),
+    eval: |v| Ok(whole_air_ratio(v[0], v[1], v[2], v[3])),
+};

@@ -10,8 +10,9 @@ mod jets;
 mod steam;
 
 pub use account::{
-    BED_MASS, FUEL_HEAT, HEAT_SHARE, REST_OF_LOSS, TIME_TO_USE, UNBURNT_HEAT, bed_mass, fuel_heat,
-    heat_share, rest_of_loss, time_to_use, unburnt_heat,
+    BED_MASS, BOTH_LOSSES, FUEL_HEAT, HEAT_SHARE, REST_OF_LOSS, TIME_TO_USE, UNBURNT_HEAT,
+    WHOLE_AIR_RATIO, bed_mass, both_losses, fuel_heat, heat_share, rest_of_loss, time_to_use,
+    unburnt_heat, whole_air_ratio,
 };
 pub use fire::{
     AIR_FOR_FUEL, BED_AND_GRATE_LOSS, DRAUGHT_LOST, FLOW_FOR_FUEL, FLUX_ON_AREA, HEAT_CARRIED,
@@ -48,6 +49,8 @@ const fn derived(place: &'static str) -> Cite {
 
 /// The cards of this family.
 pub static CARDS: &[&Card] = &[
+    &BOTH_LOSSES,
+    &WHOLE_AIR_RATIO,
     &FUEL_HEAT,
     &UNBURNT_HEAT,
     &HEAT_SHARE,

@@ -3,10 +3,12 @@
 //! Pressure loss, and the flow at which the loss carries the bed. Left out: the loss of the
 //! grate and the growth of ash, which no published law gives at this size.
 
+mod air;
 mod lift;
 mod loss;
 mod sparks;
 
+pub use air::{BED_AIR_RATIO, bed_air_ratio};
 pub use lift::{LIFT_FLUX, WEIGHT, lift_flux, weight};
 pub use loss::{LOSS, loss};
 pub use sparks::{CARRIED_SIZE, DRAG_COEFFICIENT, carried_size, drag_coefficient};
@@ -15,7 +17,14 @@ use reckoning::quantity::{KG_PER_M3, M, ONE, PA_S};
 use reckoning::{Card, Refused, Symbol, symbol};
 
 /// The cards of this family.
-pub static CARDS: &[&Card] = &[&LOSS, &WEIGHT, &LIFT_FLUX, &DRAG_COEFFICIENT, &CARRIED_SIZE];
+pub static CARDS: &[&Card] = &[
+    &BED_AIR_RATIO,
+    &LOSS,
+    &WEIGHT,
+    &LIFT_FLUX,
+    &DRAG_COEFFICIENT,
+    &CARRIED_SIZE,
+];
 
 /// A bed of lumps.
 #[derive(Clone, Copy, Debug, PartialEq)]

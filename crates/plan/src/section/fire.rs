@@ -1,7 +1,7 @@
 //! `[grate]`, `[fire]` and `[ash]`: the solid fuel and the bed in which it burns.
 
 use reckoning::Size;
-use reckoning::quantity::{Density, Length, Ratio, SpecificEnergy, Temperature};
+use reckoning::quantity::{Area, Density, Length, Ratio, SpecificEnergy, Temperature};
 
 use crate::entry::Entry;
 use crate::field::{Choice, within};
@@ -71,6 +71,10 @@ pub struct Fire {
     pub bed_temperature: Entry<Temperature>,
     /// Air supplied over air needed.
     pub air_ratio: Entry<Ratio>,
+    /// Air of the bed over that which its depth in lumps gives, where air comes over the fire.
+    pub bed_air: Entry<Ratio>,
+    /// Holes that let air in over the fire.
+    pub air_holes: FireHoles,
     /// Share of the heating value set free.
     pub burnt_share: Entry<Ratio>,
     /// Lower heating value as fired.
@@ -137,6 +141,17 @@ impl Fire {
             within("1", "5"),
         );
         v.number(
+            &mut self.bed_air,
+            "bed-air",
+            "air of the bed over that which its depth in lumps gives, where air comes over the fire",
+            within("0.3", "3"),
+        );
+        v.table(
+            "air-holes",
+            "holes that let air in over the fire, all alike",
+            &mut self.air_holes,
+        );
+        v.number(
             &mut self.burnt_share,
             "burnt-share",
             "share of the heating value that the fire sets free",
@@ -159,6 +174,35 @@ impl Fire {
             "ash",
             "ash in the fuel as fired, by mass",
             within("0 %", "40 %"),
+        );
+    }
+}
+
+/// `[fire.air-holes]`.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct FireHoles {
+    /// Number.
+    pub count: Entry<u32>,
+    /// Bore.
+    pub bore: Entry<Size>,
+    /// Discharge coefficient.
+    pub coefficient: Entry<Ratio>,
+}
+
+impl Section for FireHoles {
+    fn visit(&mut self, v: &mut dyn Visitor) {
+        v.count(&mut self.count, "count", "number of holes", (1, 200));
+        v.size(
+            &mut self.bore,
+            "bore",
+            "bore of a hole",
+            within("0.5 mm", "50 mm"),
+        );
+        v.number(
+            &mut self.coefficient,
+            "coefficient",
+            "discharge coefficient of a hole",
+            within("0.5", "1"),
         );
     }
 }
@@ -194,6 +238,10 @@ pub struct Ash {
     pub carbon: Entry<Ratio>,
     /// Depth of the pan below the grate.
     pub pan_depth: Entry<Length>,
+    /// Free area of its door or damper.
+    pub door: Entry<Area>,
+    /// Discharge coefficient of that door.
+    pub door_coefficient: Entry<Ratio>,
 }
 
 impl Section for Ash {
@@ -215,6 +263,18 @@ impl Section for Ash {
             "pan-depth",
             "depth of the ash pan below the grate",
             within("2 mm", "300 mm"),
+        );
+        v.number(
+            &mut self.door,
+            "door",
+            "free area of the door or damper of the ash pan, as far as it stands open",
+            within("1 mm2", "1 m2"),
+        );
+        v.number(
+            &mut self.door_coefficient,
+            "door-coefficient",
+            "discharge coefficient of that door",
+            within("0.5", "1"),
         );
     }
 }

@@ -22,7 +22,7 @@ mod tube;
 pub use boiler::{Boiler, BoilerForm, Lagging, WaterLevel};
 pub use burner::{AirHoles, Burner, BurnerPlace, Jet, Mouth, Poker, Ports, Throat};
 pub use engine::{Acting, Engine};
-pub use fire::{Ash, Fire, Fuel, Grate};
+pub use fire::{Ash, Fire, FireHoles, Fuel, Grate};
 pub use fitting::{
     Bore, BoreKind, Coaxial, CrossHole, CrossReach, End, Fitting, FittingKind, Step,
 };

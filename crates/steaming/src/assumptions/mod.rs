@@ -12,7 +12,7 @@ use reckoning::Assumption;
 
 use self::fuels::*;
 use self::numbers::*;
-use crate::firing::{Bed, Fire};
+use crate::firing::{Bed, Fire, FireAir, Opening};
 use crate::inputs::{CoilPlace, Inputs, air_enthalpy};
 use crate::rules::CARRIED;
 use crate::tubes::{Beyond, Tubes};
@@ -61,8 +61,32 @@ pub static ASSUMPTIONS: &[Entering] = &[
     lump(&LUMP_WOOD),
     Entering {
         assumption: &AIR_RATIO,
-        set: |i, v| fire(i, |f| f.air_ratio = v),
-        get: |i| Some(i.firing.bed()?.fire.air_ratio),
+        set: |i, v| {
+            fire(i, |f| {
+                if let FireAir::ThroughBed { ratio } = &mut f.air {
+                    *ratio = v;
+                }
+            });
+        },
+        get: |i| match i.firing.bed()?.fire.air {
+            FireAir::ThroughBed { ratio } => Some(ratio),
+            FireAir::WithHoles { .. } => None,
+        },
+    },
+    Entering {
+        assumption: &BED_AIR,
+        set: |i, v| with_holes(i, |factor, _| *factor = v),
+        get: |i| Some(holes_of(i)?.0),
+    },
+    Entering {
+        assumption: &AIR_HOLES,
+        set: |i, v| with_holes(i, |_, holes| holes.coefficient = v),
+        get: |i| Some(holes_of(i)?.1.coefficient),
+    },
+    Entering {
+        assumption: &PAN_DOOR,
+        set: |i, v| bed(i, |b| b.door.iter_mut().for_each(|d| d.coefficient = v)),
+        get: |i| Some(i.firing.bed()?.bed.door?.coefficient),
     },
     burnt(&BURNT_ANTHRACITE),
     burnt(&BURNT_STEAM_COAL),
@@ -279,6 +303,23 @@ fn fire(inputs: &mut Inputs, change: impl FnOnce(&mut Fire)) {
     if let Some(fired) = inputs.firing.bed_mut() {
         change(&mut fired.fire);
     }
+}
+
+/// Factor of the bed's air and the holes over the fire, where there are some.
+fn holes_of(inputs: &Inputs) -> Option<(f64, Opening)> {
+    match inputs.firing.bed()?.fire.air {
+        FireAir::ThroughBed { .. } => None,
+        FireAir::WithHoles { bed_factor, holes } => Some((bed_factor, holes)),
+    }
+}
+
+/// Changes them.
+fn with_holes(inputs: &mut Inputs, change: impl FnOnce(&mut f64, &mut Opening)) {
+    fire(inputs, |f| {
+        if let FireAir::WithHoles { bed_factor, holes } = &mut f.air {
+            change(bed_factor, holes);
+        }
+    });
 }
 
 /// Changes the bed where there is one.

@@ -311,3 +311,21 @@ pub(super) static COIL_VIEW: Assumption = ratio(
     [0.70, 0.50, 0.90],
     TRADE,
 );
+pub(super) static BED_AIR: Assumption = ratio(
+    "fire.bed-air",
+    "air of the bed over that which its depth in lumps gives",
+    [1.0, 0.85, 1.2],
+    CALIBRATION,
+);
+pub(super) static AIR_HOLES: Assumption = ratio(
+    "fire.air-holes.coefficient",
+    "discharge coefficient of the air holes over the fire",
+    [0.62, 0.58, 0.70],
+    TRADE,
+);
+pub(super) static PAN_DOOR: Assumption = ratio(
+    "ash.door-coefficient",
+    "discharge coefficient of the door of the ash pan",
+    [0.60, 0.55, 0.70],
+    TRADE,
+);

@@ -19,9 +19,10 @@ use reckoning::quantity::{
 use reckoning::{Card, Ref, Refused};
 
 use super::Filing;
+use super::bed_air::Airs;
 use super::water::Water;
 use crate::firebox::Settled;
-use crate::firing::{Bed, BedFire, BedFireState, BedState, Fire, Firebox};
+use crate::firing::{Bed, BedFire, BedFireState, BedState, Fire, FireAir, Firebox};
 use crate::tubes::{March, Section, Tubes};
 
 /// Lines of the fuel and of its gas.
@@ -98,10 +99,21 @@ impl Filing<'_> {
     }
 
     /// Coal, and what it burns to.
-    pub(super) fn coal(&mut self, fire: &Fire) -> Result<Fuel, Refused> {
+    pub(super) fn coal(&mut self, fire: &Fire, bed: &BedState) -> Result<Fuel, Refused> {
         let composition = self.composition(fire);
         let names = ("lambda", "air ratio");
-        let lambda = self.given::<Ratio>("fire.air-ratio", names, &ONE, fire.air_ratio);
+        let lambda = match fire.air {
+            FireAir::ThroughBed { ratio } => {
+                self.given::<Ratio>("fire.air-ratio", names, &ONE, ratio)
+            }
+            FireAir::WithHoles { .. } => {
+                let how = (
+                    "air of the bed and air of the holes over it",
+                    "both together, at the draught that the bed leaves; worked below",
+                );
+                self.marched(names, &ONE, bed.air_ratio, &[], how)
+            }
+        };
         self.fuel(composition, lambda, "fire.heating-value")
     }
 
@@ -227,18 +239,30 @@ impl Filing<'_> {
         let bed = &fired.bed;
         let names = ("A_g", "area of the grate");
         let grate = self.given::<Area>("grate.diameter", names, &M2, bed.grate_m2);
-        let primary = fired.fire.primary_share;
-        let flux = self.bed_fluxes((air, fuel_burnt), grate, (primary, state))?;
+        let flux = self.bed_fluxes((air, fuel_burnt), grate, state)?;
         let names = ("T_b", "mean temperature of the gas in the bed");
         let t = self.given::<Temperature>("fire.bed-temperature", names, &KELVIN, bed.gas_k);
-        let from = [fuel.molar_mass, t, water.air.p];
-        let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
-        let viscosity = (state.gas_pa_s, bed.viscosity_factor);
-        let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
+        let [rho, mu] = match fired.fire.air {
+            FireAir::ThroughBed { .. } => {
+                let from = [fuel.molar_mass, t, water.air.p];
+                let rho = self.settle(&gas::DENSITY, &from, state.gas_kg_m3)?;
+                let viscosity = (state.gas_pa_s, bed.viscosity_factor);
+                [rho, self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?]
+            }
+            FireAir::WithHoles { .. } => self.gas_of_thick_bed(t, state),
+        };
         let [e, phi, lump, depth] = self.packing(bed);
         let from = [e, phi, lump, rho, mu, flux, depth];
         let bare = self.settle(&bed::LOSS, &from, state.bare_pa)?;
         let loss = self.grate(bare, (bed, state))?;
+        let air = Airs {
+            water,
+            need: fuel.need,
+            fuel_burnt,
+            sizes: [depth, lump],
+            loss,
+        };
+        let loss = self.bed_air(&air, fired, state)?;
         let names = ("rho_p", "density of a lump");
         let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
         let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
@@ -251,14 +275,14 @@ impl Filing<'_> {
         &mut self,
         (air, fuel_burnt): (Ref, Ref),
         grate: Ref,
-        (share, state): (f64, &BedState),
+        state: &BedState,
     ) -> Result<Ref, Refused> {
         let names = ("s", "share of the air that comes through the bed");
         let how = (
             "air through the bed and air over it",
             "all of it comes through the bed where no holes over the fire are drawn",
         );
-        let primary = self.marched(names, &ONE, share, &[], how);
+        let primary = self.marched(names, &ONE, state.primary_share, &[], how);
         let from = [primary, air, grate];
         let flux = self.settle(&FLUX_ON_AREA, &from, state.flux_kg_m2_s)?;
         let how = (

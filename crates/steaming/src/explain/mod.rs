@@ -4,6 +4,7 @@
 //! in slices gives is filed as such, for no one law gives it.
 
 mod account;
+mod bed_air;
 mod coil;
 mod draught;
 mod engine;

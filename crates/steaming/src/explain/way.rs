@@ -57,7 +57,7 @@ impl Filing<'_> {
         fired: &BedFire,
         settled: &BedFireState,
     ) -> Result<Way, Refused> {
-        let fuel = self.coal(&fired.fire)?;
+        let fuel = self.coal(&fired.fire, &settled.bed)?;
         let fire = self.fire(&fuel, water, (fired, settled))?;
         let (gas, gas_k) = (fire.gas, fire.gas_k);
         let tubes = self.tubes(&fuel, (gas, gas_k), water, (&fired.tubes, &settled.tubes))?;

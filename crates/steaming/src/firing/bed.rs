@@ -5,14 +5,16 @@
 //! alight, above it no grate burns; a root there is not returned.
 
 use formulas::balance::{
-    air_for_fuel, bed_and_grate_loss, draught_lost, flow_for_fuel, flux_on_area, heat_set_free,
-    lift_share,
+    air_for_fuel, bed_and_grate_loss, both_losses, draught_lost, flow_for_fuel, flux_on_area,
+    heat_set_free, lift_share,
 };
 use formulas::bed::{BedGas, Packing, loss, weight};
+use formulas::draught::opening_loss;
 use formulas::fuel::{Composition, combustion_products, flue_mass, stoichiometric_air};
 use formulas::gas::{FlueGas, PureLaw};
 use reckoning::quantity::KG_PER_M2_H;
 
+use super::bed_air::{self, FireAir, Opening};
 use super::{Around, Burning, Firebox, FiringState, HotGas};
 use crate::fault::NotSettled;
 use crate::firebox::{self, Taker};
@@ -34,6 +36,14 @@ pub struct BedFire {
     pub tubes: Tubes,
 }
 
+impl BedFire {
+    /// Whether air comes over the fire as well as through it.
+    #[must_use]
+    pub fn has_holes(&self) -> bool {
+        matches!(self.fire.air, FireAir::WithHoles { .. })
+    }
+}
+
 /// Fuel and how it burns.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fire {
@@ -41,23 +51,22 @@ pub struct Fire {
     pub fuel: Composition,
     /// Lower heating value as fired, J/kg.
     pub heating_value_j_kg: f64,
-    /// Air supplied over air needed.
-    pub air_ratio: f64,
-    /// Share of the air that comes through the bed.
-    pub primary_share: f64,
+    /// How it gets its air.
+    pub air: FireAir,
     /// Share of the heating value set free.
     pub burnt_share: f64,
 }
 
 impl Fire {
-    /// The flue gas and the masses for a kilogram of fuel, on these laws of the pure gases.
-    fn burning(&self, laws: &[PureLaw; 4]) -> Result<Burning, NotSettled> {
+    /// The flue gas and the masses for a kilogram of fuel at an air ratio, on these laws of the
+    /// pure gases.
+    fn burning(&self, ratio: f64, laws: &[PureLaw; 4]) -> Result<Burning, NotSettled> {
         let air = stoichiometric_air(&self.fuel);
-        let products = combustion_products(&self.fuel, self.air_ratio)?;
+        let products = combustion_products(&self.fuel, ratio)?;
         Ok(Burning {
             gas: FlueGas::with_laws(&products.fractions(), laws),
-            air_kg_kg: air_for_fuel(self.air_ratio, air),
-            flue_kg_kg: flue_mass(self.air_ratio, air, self.fuel.ash),
+            air_kg_kg: air_for_fuel(ratio, air),
+            flue_kg_kg: flue_mass(ratio, air, self.fuel.ash),
             heating_value_j_kg: self.heating_value_j_kg,
             burnt_share: self.burnt_share,
         })
@@ -81,6 +90,8 @@ pub struct Bed {
     pub grate_factor: f64,
     /// Loss with the ash that has built up over that when clean.
     pub ash_factor: f64,
+    /// Door or damper of the ash pan; `None` where the pan stands open.
+    pub door: Option<Opening>,
     /// Factor on the viscosity of its gas, as [`Beyond`](crate::tubes::Beyond) has it.
     pub viscosity_factor: f64,
 }
@@ -101,6 +112,12 @@ pub struct BedFireState {
 pub struct BedState {
     /// Fuel over grate area, kg/(m² s).
     pub rate_kg_m2_s: f64,
+    /// Air through the bed over all air.
+    pub primary_share: f64,
+    /// Air through the bed over the air that the fuel needs.
+    pub bed_ratio: f64,
+    /// All air over the air that the fuel needs.
+    pub air_ratio: f64,
     /// Primary air over grate area, kg/(m² s).
     pub flux_kg_m2_s: f64,
     /// Temperature of the gas in the bed, K.
@@ -113,6 +130,8 @@ pub struct BedState {
     pub bare_pa: f64,
     /// Loss of bed, grate and ash, Pa.
     pub loss_pa: f64,
+    /// Loss at the door of the ash pan, Pa.
+    pub door_pa: f64,
     /// Weight of the bed on its area, Pa.
     pub weight_pa: f64,
     /// Loss of the bare bed over its weight.
@@ -123,7 +142,12 @@ pub struct BedState {
 pub(crate) struct BedSide<'a> {
     fired: &'a BedFire,
     around: &'a Around,
-    burning: Burning,
+    laws: &'a [PureLaw; 4],
+    /// Air that a kilogram of the fuel needs, kg/kg.
+    need: f64,
+    bed_ratio: f64,
+    /// What it burns to where all air comes through the bed.
+    burning: Option<Burning>,
     gas: BedGas,
     weight_pa: f64,
 }
@@ -132,18 +156,32 @@ impl<'a> BedSide<'a> {
     pub(super) fn new(
         fired: &'a BedFire,
         around: &'a Around,
-        laws: &[PureLaw; 4],
+        laws: &'a [PureLaw; 4],
     ) -> Result<Self, NotSettled> {
         let bed = &fired.bed;
-        let burning = fired.fire.burning(laws)?;
+        let fire = &fired.fire;
+        let bed_ratio = fire.air.bed_ratio(bed);
+        let burning = match fire.air {
+            FireAir::ThroughBed { ratio } => Some(fire.burning(ratio, laws)?),
+            FireAir::WithHoles { .. } => None,
+        };
+        // A thick bed gives off gas that is not burnt yet; its own gas is taken as burnt, for
+        // density and viscosity of both lie within a few hundredths.
+        let in_bed = match &burning {
+            Some(burning) => burning.gas,
+            None => fire.burning(1.0, laws)?.gas,
+        };
         let gas = BedGas {
-            density: burning.gas.density(bed.gas_k, around.air.pa),
-            viscosity: bed.viscosity_factor * burning.gas.transport(bed.gas_k).viscosity,
+            density: in_bed.density(bed.gas_k, around.air.pa),
+            viscosity: bed.viscosity_factor * in_bed.transport(bed.gas_k).viscosity,
         };
         let voidage = bed.packing.voidage;
         Ok(Self {
             fired,
             around,
+            laws,
+            need: stoichiometric_air(&fire.fuel),
+            bed_ratio,
             burning,
             gas,
             weight_pa: weight(voidage, bed.lump_kg_m3, gas.density, bed.depth_m),
@@ -162,7 +200,11 @@ impl<'a> BedSide<'a> {
         fuel_kg_s: f64,
         taker: Option<Taker<'_>>,
     ) -> Result<HotGas, NotSettled> {
-        let burning = &self.burning;
+        let bed = self.bed(fuel_kg_s)?;
+        let burning = match &self.burning {
+            Some(burning) => *burning,
+            None => self.fired.fire.burning(bed.air_ratio, self.laws)?,
+        };
         let air_kg_s = flow_for_fuel(burning.air_kg_kg, fuel_kg_s);
         let gas_kg_s = flow_for_fuel(burning.flue_kg_kg, fuel_kg_s);
         let (burnt, value) = (burning.burnt_share, burning.heating_value_j_kg);
@@ -172,14 +214,14 @@ impl<'a> BedSide<'a> {
         let (firebox, tubes) = self
             .around
             .box_and_tubes(way, &fire, (&burning.gas, taker))?;
-        let bed = self.bed(fuel_kg_s, air_kg_s);
+        let before_pa = both_losses(bed.door_pa, bed.loss_pa);
         Ok(HotGas {
-            burning: *burning,
+            burning,
             fuel_kg_s,
             air_kg_s,
             gas_kg_s,
             heat_w,
-            loss_pa: draught_lost(bed.loss_pa, tubes.loss_pa(), self.around.extra_loss_pa),
+            loss_pa: draught_lost(before_pa, tubes.loss_pa(), self.around.extra_loss_pa),
             behind_k: tubes.outlet.gas_k,
             state: FiringState::Bed(BedFireState {
                 bed,
@@ -189,20 +231,34 @@ impl<'a> BedSide<'a> {
         })
     }
 
-    fn bed(&self, fuel_kg_s: f64, air_kg_s: f64) -> BedState {
+    /// The bed when so much fuel burns, kg/s.
+    fn bed(&self, fuel_kg_s: f64) -> Result<BedState, NotSettled> {
         let bed = &self.fired.bed;
-        let flux = flux_on_area(self.fired.fire.primary_share, air_kg_s, bed.grate_m2);
+        let primary_kg_s = bed_air::primary(self.bed_ratio, self.need, fuel_kg_s);
+        let flux = flux_on_area(1.0, primary_kg_s, bed.grate_m2);
         let bare_pa = loss(&bed.packing, &self.gas, flux, bed.depth_m);
-        BedState {
+        let loss_pa = bed_and_grate_loss(bed.grate_factor, bed.ash_factor, bare_pa);
+        let outside = self.around.air.kg_m3;
+        let door_pa = bed.door.map_or(0.0, |door| {
+            opening_loss(primary_kg_s, outside, door.coefficient, door.area_m2)
+        });
+        let burnt = (self.bed_ratio, self.need, fuel_kg_s);
+        let suction = (both_losses(door_pa, loss_pa), outside);
+        let air_ratio = self.fired.fire.air.whole_ratio(burnt, suction)?;
+        Ok(BedState {
             rate_kg_m2_s: flux_on_area(1.0, fuel_kg_s, bed.grate_m2),
+            primary_share: self.bed_ratio / air_ratio,
+            bed_ratio: self.bed_ratio,
+            air_ratio,
             flux_kg_m2_s: flux,
             gas_k: bed.gas_k,
             gas_kg_m3: self.gas.density,
             gas_pa_s: self.gas.viscosity,
             bare_pa,
-            loss_pa: bed_and_grate_loss(bed.grate_factor, bed.ash_factor, bare_pa),
+            loss_pa,
+            door_pa,
             weight_pa: self.weight_pa,
             lift: lift_share(bare_pa, self.weight_pa),
-        }
+        })
     }
 }

@@ -12,11 +12,13 @@
 //! | [`Firing::Flue`] | a gas burner or wicks | centre flue, cross tubes |
 
 mod bed;
+mod bed_air;
 mod in_firebox;
 mod in_flue;
 
 pub(crate) use bed::BedSide;
 pub use bed::{Bed, BedFire, BedFireState, BedState, Fire};
+pub use bed_air::{FireAir, Opening};
 pub(crate) use in_firebox::FireboxSide;
 pub use in_firebox::{FlameBox, FlameInFirebox, FlameInFireboxState};
 pub(crate) use in_flue::FlueSide;
@@ -339,7 +341,7 @@ impl<'a> Side<'a> {
     pub(crate) fn new(
         firing: &'a Firing,
         around: &'a Around,
-        laws: &[PureLaw; 4],
+        laws: &'a [PureLaw; 4],
     ) -> Result<Self, NotSettled> {
         Ok(match firing {
             Firing::Bed(fired) => Self::Bed(BedSide::new(fired, around, laws)?),

@@ -5,8 +5,8 @@ use formulas::bed::Packing;
 use formulas::fuel::Composition;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, Quantity, RPM};
 use steaming::{
-    Bed, BedFire, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, Firebox, Firing,
-    Inputs, Site, Tubes,
+    Bed, BedFire, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, FireAir, Firebox,
+    Firing, Inputs, Site, Tubes,
 };
 
 fn mm(x: f64) -> f64 {
@@ -61,8 +61,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             fire: Fire {
                 fuel: ANTHRACITE,
                 heating_value_j_kg: 32.97e6,
-                air_ratio: 1.5,
-                primary_share: 1.0,
+                air: FireAir::ThroughBed { ratio: 1.5 },
                 burnt_share: 0.88,
             },
             bed: Bed {
@@ -77,6 +76,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
                 gas_k: 1150.0,
                 grate_factor: 1.15,
                 ash_factor: 1.0,
+                door: None,
                 viscosity_factor: 1.0,
             },
             firebox: Firebox {

@@ -3,7 +3,7 @@
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use reckoning::quantity::MM;
-use steaming::{Blower, CoilPlace, Dryer, Inputs, NotSettled, fire};
+use steaming::{Blower, CoilPlace, Dryer, FireAir, Inputs, NotSettled, Opening, fire};
 
 fn ratio(inputs: &Inputs) -> f64 {
     let state = fire::settle(inputs, bar(4.0)).expect("a balance");
@@ -210,5 +210,70 @@ fn a_coil_takes_more_in_sight_of_the_fire() {
     assert!(
         none.0 < half.0 && half.0 < all.0,
         "{none:?} {half:?} {all:?}"
+    );
+}
+
+/// Holes over the fire of the plant, with a bed of this depth in mm.
+fn with_holes(depth_mm: f64, holes: f64) -> Inputs {
+    let mut inputs = plant(2.2);
+    let fired = bed(&mut inputs);
+    fired.bed.depth_m = MM.to_si(depth_mm);
+    fired.fire.air = FireAir::WithHoles {
+        bed_factor: 1.0,
+        holes: Opening {
+            area_m2: holes * std::f64::consts::FRAC_PI_4 * MM.to_si(2.0).powi(2),
+            coefficient: 0.62,
+        },
+    };
+    inputs
+}
+
+/// Source: a bed some eight lumps deep gives off gas that wants air over it (deep test beds of
+/// 1916, from memory).
+#[test]
+fn a_thick_bed_is_smothered_without_holes_over_it() {
+    match fire::settle(&with_holes(60.0, 0.1), bar(4.0)) {
+        Err(NotSettled::Smothered { ratio }) => assert!(ratio < 1.0, "{ratio}"),
+        other => panic!("{other:?}"),
+    }
+    let state = fire::settle(&with_holes(60.0, 8.0), bar(4.0)).expect("a balance");
+    let fired = state.pass.firing.bed().expect("a bed");
+    assert!(
+        fired.bed.bed_ratio < 0.75 && fired.bed.air_ratio > 1.0,
+        "{:?}",
+        fired.bed
+    );
+    assert!(steaming::heat::HeatBalance::of(&state).residual().abs() < 1e-6);
+}
+
+#[test]
+fn more_holes_over_the_fire_bring_more_air() {
+    let ratios: Vec<f64> = [2.0, 4.0, 8.0, 16.0]
+        .map(|n| {
+            let state = fire::settle(&with_holes(30.0, n), bar(4.0)).expect("a balance");
+            state.pass.firing.bed().expect("a bed").bed.air_ratio
+        })
+        .to_vec();
+    assert!(ratios.windows(2).all(|p| p[1] > p[0]), "{ratios:?}");
+}
+
+/// Every driver's damper: the less its door is open the less burns.
+#[test]
+fn a_door_of_the_ash_pan_damps_the_fire() {
+    let fuel = |mm2: f64| {
+        let mut inputs = plant(2.2);
+        bed(&mut inputs).bed.door = Some(Opening {
+            area_m2: mm2 * 1e-6,
+            coefficient: 0.6,
+        });
+        let state = fire::settle(&inputs, bar(4.0)).expect("a balance");
+        let split = steaming::draught::DraughtSplit::of(&state);
+        assert!((split.raised_pa() / split.spent_pa() - 1.0).abs() < 1e-6);
+        state.pass.fuel_kg_s
+    };
+    let (wide, half, nearly_shut) = (fuel(2000.0), fuel(80.0), fuel(30.0));
+    assert!(
+        nearly_shut < 0.8 * wide && half < wide,
+        "{nearly_shut} {half} {wide}"
     );
 }

@@ -76,6 +76,20 @@ fn the_cards_agree_with_the_state_in_every_kind_of_plant() {
             gas_area_m2: 8e-4,
         });
     });
+    with("air over the fire", |i| {
+        let fired = bed(i);
+        fired.bed.door = Some(steaming::Opening {
+            area_m2: 2e-4,
+            coefficient: 0.6,
+        });
+        fired.fire.air = steaming::FireAir::WithHoles {
+            bed_factor: 0.9,
+            holes: steaming::Opening {
+                area_m2: 2.5e-5,
+                coefficient: 0.62,
+            },
+        };
+    });
     with("coil over the fire", |i| {
         i.dryer = Some(Dryer {
             place: steaming::CoilPlace::Firebox {

@@ -86,7 +86,7 @@ fn independent_rl1_sensitivities() {
     for (what, found, wanted) in [
         (
             "gas flux in the bed",
-            with(|i| bed(i).fire.primary_share = 17.46 / 16.5),
+            with(|i| bed(i).bed.grate_m2 *= 16.5 / 17.46),
             1.013,
         ),
         (

@@ -15,8 +15,8 @@ use reckoning::quantity::{
 };
 use reckoning::solve::bracketed;
 use steaming::{
-    Bed, BedFire, Beyond, Boiler, Chimney, ExhaustWater, Fire, FireState, Firebox, Firing, Inputs,
-    Site, Tubes, air_enthalpy,
+    Bed, BedFire, Beyond, Boiler, Chimney, ExhaustWater, Fire, FireAir, FireState, Firebox, Firing,
+    Inputs, Site, Tubes, air_enthalpy,
 };
 
 use super::Outcome;
@@ -331,8 +331,9 @@ impl Trial<'_> {
         let fire = Fire {
             fuel: composition,
             heating_value_j_kg: lhv,
-            air_ratio: self.taken::<Ratio>("fire", "air-ratio")?,
-            primary_share: 1.0,
+            air: FireAir::ThroughBed {
+                ratio: self.taken::<Ratio>("fire", "air-ratio")?,
+            },
             burnt_share: self.taken::<Ratio>("burnt-share", fuel.words("name")?)?
                 * self.kept(rate)?,
         };
@@ -414,6 +415,7 @@ impl Trial<'_> {
                 gas_k: self.taken::<Temperature>("fire", "bed-temperature")?,
                 grate_factor: self.taken::<Ratio>("fire", "bed-factor")?,
                 ash_factor: 1.0,
+                door: None,
                 viscosity_factor: 1.0,
             },
             firebox: Firebox {

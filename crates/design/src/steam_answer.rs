@@ -194,7 +194,7 @@ fn run(
     let mut findings = steaming::findings(&judging);
     findings.extend(crate::fire::water(plan, plant, &judging));
     Ok(Run {
-        cures: cures(&findings, inputs, working_pa),
+        cures: cures((plan, plant), &findings, inputs, working_pa),
         sweep,
         outlook,
         draws,
@@ -204,7 +204,12 @@ fn run(
 }
 
 /// Cures are sought for a fire that is not known to hold.
-fn cures(findings: &[Finding], inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
+fn cures(
+    (plan, plant): (&Plan, &Plant),
+    findings: &[Finding],
+    inputs: &Inputs,
+    working_pa: f64,
+) -> Vec<Cure> {
     let holds = |f: &&Finding| f.rule.id == "steaming.holds";
     let met = findings
         .iter()
@@ -213,7 +218,7 @@ fn cures(findings: &[Finding], inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
     if met {
         return Vec::new();
     }
-    crate::fire::cures(inputs, working_pa)
+    crate::fire::cures(plan, plant, inputs, working_pa)
 }
 
 /// Evenly spaced pressures up to the valve, the working pressure among them.

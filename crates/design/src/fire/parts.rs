@@ -9,7 +9,7 @@ use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
     Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, FireAir, Firebox,
-    Leak, Tubes,
+    Leak, Opening, Tubes,
 };
 
 use super::{Geometry, Taken};

@@ -4,10 +4,12 @@ use formulas::steam;
 use plan::Plan;
 use plan::section::FeedMeans as Planned;
 use plant::Plant;
-use reckoning::quantity::{MM, Quantity};
+use reckoning::quantity::{Length, MM, Quantity};
 use std::f64::consts::FRAC_PI_4;
 use steaming::consumption::{FeedMeans, WaterAsked};
-use steaming::{Candidates, Cure, FireState, Inputs, Judging, Stack, metric_steps};
+use steaming::{
+    Bundle, Candidates, Cure, FireAir, FireState, Inputs, Judging, Stack, metric_steps,
+};
 
 /// What the rules of water and feed find; nothing where the plan does not give the water above
 /// the lowest level.
@@ -83,17 +85,46 @@ const NOZZLES: [f64; 2] = [0.5, 1.5];
 /// Chokes and heights tried, as shares of those drawn.
 const STACKS: [f64; 6] = [0.7, 0.8, 0.9, 1.1, 1.25, 1.5];
 
-/// The nearest nozzle, lump and chimney that would let the fire hold at working pressure. Empty
-/// where the plant has no balance there.
+/// Tubes as they are sold, outside diameter, mm (common practice, no source).
+const TUBES_MM: [f64; 8] = [5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 18.0, 22.0];
+/// Grates tried, in steps of two millimetres down to this share of that drawn.
+const LEAST_GRATE: f64 = 0.7;
+/// Areas of air holes tried, as shares of those drawn.
+const HOLES: [f64; 6] = [0.5, 0.75, 1.25, 1.5, 2.0, 3.0];
+
+/// The nearest nozzle, lump, bundle of tubes, grate, chimney and air holes that would let the fire
+/// hold at working pressure. Empty where the plant has no balance there.
 #[must_use]
-pub fn cures(inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
+pub fn cures(plan: &Plan, plant: &Plant, inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
     // Drills come in twentieths of a millimetre.
     let drawn_mm = inputs.blast.map_or(1.0, |blast| MM.from_si(blast.nozzle_m));
     let twentieth = |share: f64| (share * drawn_mm * 20.0).round() / 20.0;
     let nozzles = metric_steps(twentieth(NOZZLES[0]), twentieth(NOZZLES[1]), 5);
     let lumps = LUMPS_MM.map(|mm| MM.to_si(mm));
+    let tubes = bundles(plant, inputs);
+    let grates = grates(plan, inputs);
+    let stacks = stacks(inputs);
+    let holes: Vec<f64> = match inputs.firing.bed().map(|fired| fired.fire.air) {
+        Some(FireAir::WithHoles { holes, .. }) => {
+            HOLES.iter().map(|share| share * holes.area_m2).collect()
+        }
+        _ => Vec::new(),
+    };
+    let candidates = Candidates {
+        nozzle_m: &nozzles,
+        lump_m: &lumps,
+        tubes: &tubes,
+        grate_m: &grates,
+        stack: &stacks,
+        holes_m2: &holes,
+    };
+    steaming::cures(inputs, working_pa, &candidates).unwrap_or_else(|_| Vec::new())
+}
+
+/// Chokes at the drawn height, then heights at the drawn choke.
+fn stacks(inputs: &Inputs) -> Vec<Stack> {
     let drawn = &inputs.chimney;
-    let stacks = STACKS.map(|share| Stack {
+    let chokes = STACKS.map(|share| Stack {
         choke_m: drawn.choke_m * share,
         height_m: drawn.height_m,
     });
@@ -101,12 +132,46 @@ pub fn cures(inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
         choke_m: drawn.choke_m,
         height_m: drawn.height_m * share,
     });
-    let stacks: Vec<Stack> = stacks.into_iter().chain(taller).collect();
-    let candidates = Candidates {
-        nozzle_m: &nozzles,
-        lump_m: &lumps,
-        stack: &stacks,
-        ..Candidates::default()
+    chokes.into_iter().chain(taller).collect()
+}
+
+/// Other tubes with the wall of those drawn, as many as the plates hold.
+fn bundles(plant: &Plant, inputs: &Inputs) -> Vec<Bundle> {
+    let (Some(nest), Some(drawn)) = (&plant.nest, inputs.firing.tubes()) else {
+        return Vec::new();
     };
-    steaming::cures(inputs, working_pa, &candidates).unwrap_or_else(|_| Vec::new())
+    let walls = (nest.outside.value - nest.bore.value).si();
+    TUBES_MM
+        .iter()
+        .filter_map(|mm| {
+            let outside = Length::from_mm(*mm);
+            let bundle = Bundle {
+                count: nest.fit_of(outside)? as f64,
+                length_m: drawn.length_m,
+                bore_m: outside.si() - walls,
+            };
+            let other = (bundle.bore_m - drawn.bore_m).abs() > 1e-6;
+            (other && bundle.count > 0.0 && bundle.bore_m > 0.0).then_some(bundle)
+        })
+        .collect()
+}
+
+/// Grates that the firebox takes.
+fn grates(plan: &Plan, inputs: &Inputs) -> Vec<f64> {
+    let firebox = &plan.boiler.firebox;
+    let (Some(fired), Some(outside), Some(wall)) = (
+        inputs.firing.bed(),
+        firebox.outside.likely(),
+        firebox.wall.likely(),
+    ) else {
+        return Vec::new();
+    };
+    let drawn_mm = MM.from_si(across(fired.bed.grate_m2));
+    let most_mm = (outside.value - wall.value * 2.0).mm();
+    metric_steps((LEAST_GRATE * drawn_mm).round(), most_mm.floor(), 200)
+}
+
+/// Diameter of a round area.
+fn across(area_m2: f64) -> f64 {
+    (area_m2 / FRAC_PI_4).sqrt()
 }

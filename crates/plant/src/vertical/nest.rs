@@ -19,6 +19,8 @@ pub struct Nest {
     pub tubes: Vec<At>,
     /// Places that keep every limit, whether a tube stands there or not.
     pub fit: usize,
+    /// Greatest distance of a middle from the axis at which every limit is kept.
+    pub reach: Length,
     /// How many tubes the plan asks for, or were chosen.
     pub count: Known<u32>,
     /// Outside diameter of a tube.
@@ -48,6 +50,23 @@ struct Limits {
 }
 
 impl Nest {
+    /// How many tubes of another outside diameter the plates hold in the same pattern, with the
+    /// same metal between neighbours and the same margin; `None` for rings, which are drawn.
+    #[must_use]
+    pub fn fit_of(&self, outside: Length) -> Option<usize> {
+        let wider = outside - self.outside.value;
+        let pattern = match self.pattern {
+            Pattern::Triangles { pitch } => Pattern::Triangles {
+                pitch: pitch + wider,
+            },
+            Pattern::Squares { pitch } => Pattern::Squares {
+                pitch: pitch + wider,
+            },
+            Pattern::Rings(_) => return None,
+        };
+        Some(best(&pattern, self.reach.mm() - wider.mm() / 2.0).1)
+    }
+
     /// The nest that the plan describes, where pattern and tubes are known and the plates hold it.
     pub(crate) fn of(
         plan: &Plan,
@@ -73,6 +92,7 @@ impl Nest {
         Some(Self {
             pattern,
             fit,
+            reach: Length::from_mm(limits.kept),
             count,
             outside: tube.outside.clone(),
             bore: tube.bore.clone(),

@@ -206,6 +206,10 @@ fn tubes_are_counted_where_the_plan_does_not_say() {
     let nest = resolved.plant.nest.unwrap();
     assert_eq!(nest.count.value as usize, nest.fit);
     assert_eq!(nest.tubes.len(), nest.fit);
+    // As many of the same fit again, more of a thinner tube, fewer of a thicker one.
+    let fit = |by: f64| nest.fit_of(nest.outside.value * by).unwrap();
+    assert_eq!(fit(1.0), nest.fit);
+    assert!(fit(0.7) > nest.fit && fit(1.5) < nest.fit);
     assert!(matches!(nest.count.given, reckoning::Given::Chosen { .. }));
 }
 

@@ -1,9 +1,9 @@
 //! The sizes that a maker can change, and the stock values that he can change them to.
 
-use reckoning::quantity::{MM, show};
+use reckoning::quantity::{MM, MM2, show};
 use std::f64::consts::FRAC_PI_4;
 
-use crate::firing::Bed;
+use crate::firing::{Bed, FireAir};
 use crate::inputs::Inputs;
 
 /// A size that a maker can change.
@@ -19,6 +19,8 @@ pub enum Lever {
     Grate,
     /// Choke and height of the chimney.
     Stack,
+    /// Air holes over the fire.
+    AirHoles,
 }
 
 /// A bundle of fire tubes.
@@ -54,6 +56,8 @@ pub struct Candidates<'a> {
     pub grate_m: &'a [f64],
     /// Chimneys.
     pub stack: &'a [Stack],
+    /// Free areas of all air holes over the fire, m².
+    pub holes_m2: &'a [f64],
 }
 
 /// Sizes from `from_mm` to `to_mm` in steps of so many hundredths of a millimetre, m: drills for
@@ -83,16 +87,18 @@ enum What {
     Tubes(Bundle),
     Grate(f64),
     Stack(Stack),
+    AirHoles(f64),
 }
 
 impl Lever {
     /// Every lever, in the order of the trade's first resort.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Nozzle,
         Self::Lump,
         Self::Tubes,
         Self::Grate,
         Self::Stack,
+        Self::AirHoles,
     ];
 
     /// The size in words.
@@ -104,6 +110,7 @@ impl Lever {
             Self::Tubes => "fire tubes",
             Self::Grate => "diameter of the grate",
             Self::Stack => "chimney",
+            Self::AirHoles => "air holes over the fire",
         }
     }
 
@@ -134,6 +141,7 @@ impl Lever {
                 choke_m: inputs.chimney.choke_m,
                 height_m: inputs.chimney.height_m,
             }),
+            Self::AirHoles => What::AirHoles(holes(inputs)?),
         })
     }
 }
@@ -148,6 +156,7 @@ impl Candidates<'_> {
             Lever::Tubes => self.tubes.iter().copied().map(What::Tubes).collect(),
             Lever::Grate => self.grate_m.iter().copied().map(What::Grate).collect(),
             Lever::Stack => self.stack.iter().copied().map(What::Stack).collect(),
+            Lever::AirHoles => self.holes_m2.iter().copied().map(What::AirHoles).collect(),
         };
         let mut changes: Vec<Change> = all
             .into_iter()
@@ -156,6 +165,14 @@ impl Candidates<'_> {
             .collect();
         changes.sort_by(|a, b| a.what.from(here).total_cmp(&b.what.from(here)));
         (!changes.is_empty()).then_some(changes)
+    }
+}
+
+/// Free area of the air holes over the fire, m².
+fn holes(inputs: &Inputs) -> Option<f64> {
+    match inputs.firing.bed()?.fire.air {
+        FireAir::ThroughBed { .. } => None,
+        FireAir::WithHoles { holes, .. } => Some(holes.area_m2),
     }
 }
 
@@ -192,6 +209,13 @@ impl Change {
                 chimney.choke_m = stack.choke_m;
                 chimney.height_m = stack.height_m;
             }
+            What::AirHoles(area_m2) => {
+                if let Some(fired) = changed.firing.bed_mut()
+                    && let FireAir::WithHoles { holes, .. } = &mut fired.fire.air
+                {
+                    holes.area_m2 = area_m2;
+                }
+            }
         }
         changed
     }
@@ -208,7 +232,8 @@ impl What {
         match (self, other) {
             (Self::Nozzle(a), Self::Nozzle(b))
             | (Self::Lump(a), Self::Lump(b))
-            | (Self::Grate(a), Self::Grate(b)) => apart(a, b),
+            | (Self::Grate(a), Self::Grate(b))
+            | (Self::AirHoles(a), Self::AirHoles(b)) => apart(a, b),
             (Self::Tubes(a), Self::Tubes(b)) => {
                 apart(a.count, b.count) + apart(a.length_m, b.length_m) + apart(a.bore_m, b.bore_m)
             }
@@ -236,6 +261,9 @@ impl What {
                 mm(s.choke_m),
                 mm(s.height_m)
             ),
+            Self::AirHoles(m2) => {
+                format!("{} of air holes over the fire", show::quantity(m2, &MM2, 3))
+            }
         }
     }
 }

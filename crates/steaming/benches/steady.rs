@@ -1,8 +1,10 @@
-//! Time of one settling of the steady loop. Budget: 100 µs on one core.
+//! Time of one settling of the steady loop. Budget: 100 µs on one core; 1 ms for a flame in a flue.
 //!
 //! The least of many short batches is printed beside their median, because other work on the
 //! machine can only add to a time.
 
+#[path = "../tests/gf1/mod.rs"]
+mod gf1;
 #[path = "../tests/rl1/mod.rs"]
 mod rl1;
 
@@ -78,5 +80,8 @@ fn main() {
     let mut long = dried();
     long.dryer.iter_mut().for_each(|d| d.length_m = 2.0);
     settle("with a coil that superheats", &long);
+    settle("of a gas fire in a flue", &gf1::gas_plant());
+    settle("of a gas fire in a firebox", &gf1::in_firebox());
+    settle("of spirit in a flue", &gf1::spirit_plant());
     cure();
 }

@@ -76,9 +76,18 @@ impl March {
     }
 }
 
-/// Longest step as a share of the bore. A test holds the heat within a thousandth of that of
-/// steps of an eighth of this length.
-pub const STEP: f64 = 0.5;
+/// Longest step as a share of the bore, of the length in which the gas cools, and of the mixing
+/// length where it burns. A test holds the heat within a thousandth of that of steps of an eighth of this length.
+pub const STEP: f64 = 0.4;
+
+/// Steps in the first stretch of a bore, in which the Nusselt number falls from no bound.
+const FIRST_STEPS: f64 = 2.0;
+
+/// Mixing lengths behind the last port in which the gas burns: nineteen parts in twenty of it.
+const BURNS_FOR: f64 = 3.0;
+
+/// Temperature at which the length is reckoned in which hot gas cools, K: that of a flame at work.
+const HOT_K: f64 = 1300.0;
 
 /// Coldest and hottest that the gas of a flue can be, K: the equations of its heat end there.
 const GAS_K: (f64, f64) = (200.0, 3500.0);
@@ -106,7 +115,7 @@ pub fn march_in(
     gas: &FlueGas,
     step: f64,
 ) -> Result<March, NotSettled> {
-    let mut walk = Walk::new(Laws::new(flue, release, stream, gas), step);
+    let mut walk = Walk::new(Laws::new(flue, release, stream, gas), step)?;
     let mut first = None;
     let mut behind_burner = None;
     walk.through(|stop, walk| {
@@ -131,7 +140,7 @@ pub fn profile(
     gas: &FlueGas,
     places_m: &[f64],
 ) -> Result<(Vec<Section>, Vec<Crossed>), NotSettled> {
-    let mut walk = Walk::new(Laws::new(flue, release, stream, gas), STEP);
+    let mut walk = Walk::new(Laws::new(flue, release, stream, gas), STEP)?;
     walk.looked_at = places_m;
     let (mut sections, mut tubes) = (Vec::new(), Vec::new());
     walk.through(|stop, walk| {
@@ -162,6 +171,8 @@ type Sums = [f64; 4];
 struct Walk<'a> {
     laws: Laws<'a>,
     step: f64,
+    /// Length in which hot gas gives up its heat to the wall, m.
+    cools_m: f64,
     looked_at: &'a [f64],
     place_m: f64,
     behind_burner: bool,
@@ -173,8 +184,13 @@ struct Walk<'a> {
 }
 
 impl<'a> Walk<'a> {
-    fn new(laws: Laws<'a>, step: f64) -> Self {
-        Self {
+    fn new(laws: Laws<'a>, step: f64) -> Result<Self, NotSettled> {
+        let end = laws.bore(true);
+        let hot = laws.section(end, laws.flue.length_m + end.hydraulic_m, HOT_K)?;
+        let edge_m = std::f64::consts::PI * laws.flue.bore_m;
+        let excess_w = laws.stream.gas_kg_s * hot.specific_heat * (HOT_K - laws.stream.wall_k);
+        Ok(Self {
+            cools_m: excess_w / (edge_m * hot.wall_flux),
             laws,
             step,
             looked_at: &[],
@@ -185,7 +201,7 @@ impl<'a> Walk<'a> {
             cross_radiant_w: 0.0,
             cross_pa: 0.0,
             hottest_k: 0.0,
-        }
+        })
     }
 
     /// Walks to the end, from stop to stop.
@@ -257,14 +273,39 @@ impl<'a> Walk<'a> {
         ])
     }
 
+    /// The longest step from here, m: a share of the bore, of the length in which the gas gives up
+    /// its heat, and where the gas burns of the lengths over which it does.
+    fn longest_step(&self) -> f64 {
+        let release = self.laws.release;
+        let burns = self.place_m < release.ported_m + BURNS_FOR * release.mixing_m;
+        let bore_m = self.laws.flue.bore_m;
+        let lengths = [
+            Some(bore_m),
+            Some(self.cools_m),
+            burns.then_some(release.mixing_m),
+            burns.then_some(release.ported_m),
+        ];
+        let least = lengths.into_iter().flatten().min_by(f64::total_cmp);
+        self.step * least.unwrap_or(bore_m)
+    }
+
     /// Walks to a place with no tube between.
     fn to(&mut self, end_m: f64) -> Result<(), NotSettled> {
+        let longest_m = self.longest_step();
+        if self.place_m <= self.bore().from_m && self.place_m < end_m {
+            let first_m = self.place_m + longest_m;
+            self.stretch(if first_m < end_m { first_m } else { end_m }, FIRST_STEPS)?;
+        }
+        let steps = ((end_m - self.place_m) / longest_m).ceil();
+        self.stretch(end_m, steps)
+    }
+
+    /// Walks to a place in so many steps.
+    fn stretch(&mut self, end_m: f64, steps: f64) -> Result<(), NotSettled> {
         let (from_m, length_m) = (self.place_m, end_m - self.place_m);
         if length_m <= 0.0 {
             return Ok(());
         }
-        let longest_m = self.step * self.laws.flue.bore_m.min(2.0 * self.laws.release.mixing_m);
-        let steps = (length_m / longest_m).ceil();
         let begins = from_m <= self.bore().from_m;
         // Distance and its slope in the variable of the step, which runs from nought to one.
         let place = |s: f64| {

@@ -1,6 +1,7 @@
 //! The cards, worked again beside a settled flame, agree with it.
 
-use crate::gf1::{boiler_pa, burner_of, fired, gas_plant, in_firebox, mm, spirit_plant, tubes_of};
+use crate::changed::{boiler_pa, burner_of, tubes_of};
+use crate::gf1::{fired, gas_plant, in_firebox, mm, spirit_plant};
 use reckoning::working::Basis;
 use reckoning::{Given, Working};
 use steaming::burner::{Mouth, PortShape, ThroatShape};

@@ -5,7 +5,8 @@
 //! unit of the last printed figure; a temperature within 1 % of what the gas has above the air.
 //! Its radiation was worked at 1 bar and not at the pressure of the air, which is 1.3 % of path.
 
-use crate::gf1::{boiler_pa, gas_plant, mm};
+use crate::changed::boiler_pa;
+use crate::gf1::{gas_plant, mm};
 use crate::kinetic_theory::KINETIC_THEORY;
 use formulas::gas::{PureLaw, REFERENCE_LAWS};
 use formulas::supply::heat_rate;

@@ -1,5 +1,7 @@
 //! A gas fire in a centre flue.
 
+#[path = "../gf1/changed.rs"]
+mod changed;
 #[path = "../gf1/mod.rs"]
 mod gf1;
 #[path = "../../../formulas/tests/kinetic_theory/mod.rs"]
@@ -8,6 +10,7 @@ mod kinetic_theory;
 mod burner;
 mod explaining;
 mod independent_gf1;
+mod march;
 mod signs;
 mod spread;
 mod tank;

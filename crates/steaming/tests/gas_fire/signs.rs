@@ -131,6 +131,6 @@ fn independent_wicks() {
 fn wicks_behind_a_shut_mouth_are_refused() {
     let mut inputs = spirit_plant();
     fired(&mut inputs).flame.mouth = steaming::burner::Mouth::Shut;
-    let refused = steaming::fire::settle(&inputs, crate::gf1::boiler_pa());
+    let refused = steaming::fire::settle(&inputs, crate::changed::boiler_pa());
     assert!(refused.is_err_and(|e| e.to_string().contains("wicks")));
 }

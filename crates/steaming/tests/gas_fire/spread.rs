@@ -1,6 +1,7 @@
 //! What is assumed of a flame, its band and its cures.
 
-use crate::gf1::{boiler_pa, burner_of, gas_plant, in_firebox, mm, spirit_plant};
+use crate::changed::{boiler_pa, burner_of};
+use crate::gf1::{gas_plant, in_firebox, mm, spirit_plant};
 use steaming::burner::ThroatShape;
 use steaming::{ASSUMPTIONS, Entering, FireState, draws};
 

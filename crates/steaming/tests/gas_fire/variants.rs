@@ -1,6 +1,7 @@
 //! One change each of the independent calculation GF-1, on its own gas data.
 
-use crate::gf1::{boiler_pa, burner_of, fired, gas_plant, mm, propane, supply, tubes_of};
+use crate::changed::{boiler_pa, burner_of, tubes_of};
+use crate::gf1::{fired, gas_plant, mm, propane, supply};
 use crate::independent_gf1::{above_air, agree, efficiency, flue_of, settled};
 use crate::kinetic_theory::KINETIC_THEORY;
 use reckoning::quantity::CELSIUS;

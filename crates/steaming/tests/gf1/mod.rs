@@ -18,12 +18,6 @@ pub(crate) fn mm(x: f64) -> f64 {
     MM.to_si(x)
 }
 
-/// Gauge pressure at which the metal is at 150 °C: water boils there at 4.762 bar (steam tables,
-/// from memory), and the calculation leaves no rise over the water.
-pub(crate) fn boiler_pa() -> f64 {
-    4.7616e5 - Absolute::standard_atmosphere().si()
-}
-
 /// Propane of this temperature, °C.
 pub(crate) fn propane(celsius: f64) -> FuelGas {
     let liquid = Lpg::new([1.0, 0.0, 0.0]).expect("a fuel of the tables");
@@ -186,14 +180,4 @@ pub(crate) fn in_firebox() -> Inputs {
 /// The flame in its flue, to be changed.
 pub(crate) fn fired(inputs: &mut Inputs) -> &mut FlameInFlue {
     inputs.firing.flue_mut().expect("a flue")
-}
-
-/// The burner, to be changed.
-pub(crate) fn burner_of(inputs: &mut Inputs) -> &mut Burner {
-    fired(inputs).flame.burner_mut().expect("a burner")
-}
-
-/// The cross tubes, to be changed.
-pub(crate) fn tubes_of(inputs: &mut Inputs) -> &mut CrossTubes {
-    fired(inputs).flue.cross.as_mut().expect("cross tubes")
 }

@@ -5,7 +5,7 @@ use crate::input::{Bush, Metal, Opening};
 use crate::remedy;
 use crate::sum::{Answer, Outcome, Stop, Sum};
 use crate::taken::{file_size, need};
-use formulas::vessel::opening as law;
+use formulas::vessel::{flat_end, opening as law};
 use reckoning::quantity::{MM, ONE, Ratio};
 use reckoning::size::Bad;
 use reckoning::{Known, Origin, Ref};
@@ -20,6 +20,8 @@ pub(crate) enum Side {
     Inside,
     /// Outside: half the area is asked.
     Outside,
+    /// On a flat end: half the area is asked.
+    Flat,
 }
 
 /// The shell round an opening, filed.
@@ -146,6 +148,7 @@ fn asked(sum: &mut Sum, round: &Round<'_>, hole: &Hole, t_n: Ref, f_r: Ref) -> R
     match round.side {
         Side::Inside => sum.card(&law::AREA_REQUIRED, &[hole.d, round.t_r, t_n, f_r]),
         Side::Outside => sum.card(&law::AREA_REQUIRED_EXTERNAL, &[hole.d, round.t_r]),
+        Side::Flat => sum.card(&flat_end::AREA, &[hole.d, round.t_r, t_n, f_r]),
     }
 }
 

@@ -3,7 +3,7 @@
 mod sample;
 
 use proof::{Fitted, Hearing, Lift, Mountings, Raising, agreements, mountings};
-use reckoning::quantity::{MassFlow, Ratio, Temperature, Volume};
+use reckoning::quantity::{Ratio, Temperature, Volume};
 use reckoning::{Known, Verdict};
 use sample::mounted::{area, bar, fires, found, mounted, service, silent, unproved};
 use sample::{exact, length, loose, valve};

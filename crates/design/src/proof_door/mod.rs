@@ -185,6 +185,7 @@ fn barrel(plan: &Plan) -> Shell {
         ends: joint(&plan.boiler.tube_plate.upper.joint),
         metal_temperature: metal_temperature(plan, Fire::Away),
         openings: barrel_openings(plan),
+        laps: Vec::new(),
     }
 }
 
@@ -302,6 +303,7 @@ fn firebox(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
         exposure: Exposure::FlameSwept,
         metal_temperature: metal_temperature(plan, Fire::Touches),
         openings: firehole(plan).into_iter().collect(),
+        laps: Vec::new(),
     }
 }
 
@@ -323,6 +325,7 @@ fn fire_tubes(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
         exposure: Exposure::Gas,
         metal_temperature: metal_temperature(plan, Fire::Touches),
         openings: Vec::new(),
+        laps: Vec::new(),
     }
 }
 

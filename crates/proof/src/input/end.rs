@@ -37,6 +37,8 @@ pub enum EndShape {
     Annular {
         /// Id of the flue that passes through it.
         flue: String,
+        /// How far the middle of the flue lies off that of the end.
+        off: Option<Dimension>,
         /// The joint of flue and end.
         joint: Joint,
     },

@@ -21,7 +21,7 @@ pub use mounting::{
     PressureGauge, SafetyValve, Spring, ValvePipe, WaterGauge, Wire,
 };
 pub use part::{
-    Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Layout, Metal, Nest, Opening, Place,
+    Boiler, Bush, Diameter, Exposure, Field, Flue, Joint, Lap, Layout, Metal, Nest, Opening, Place,
     Seam, Shell, TubePlate,
 };
 pub use pipe::{Pipe, Screwed};

@@ -125,6 +125,17 @@ pub struct Opening {
     pub place: Option<Place>,
 }
 
+/// A stretch of a wall that the flange of an end or a ring laps.
+#[derive(Clone, Debug)]
+pub struct Lap {
+    /// Id of the end or ring.
+    pub of: String,
+    /// Where it begins, along the axis.
+    pub from: Known<Length>,
+    /// Where it ends.
+    pub to: Known<Length>,
+}
+
 /// A cylindrical shell with pressure inside.
 #[derive(Clone, Debug)]
 pub struct Shell {
@@ -144,6 +155,8 @@ pub struct Shell {
     pub metal_temperature: Option<Known<Temperature>>,
     /// Its openings.
     pub openings: Vec<Opening>,
+    /// Stretches that ends lap.
+    pub laps: Vec<Lap>,
 }
 
 /// What passes through a flue.
@@ -177,6 +190,8 @@ pub struct Flue {
     pub metal_temperature: Option<Known<Temperature>>,
     /// Its openings: a firehole, cross tubes.
     pub openings: Vec<Opening>,
+    /// Stretches that ends or rings lap.
+    pub laps: Vec<Lap>,
 }
 
 /// How the tubes of a nest stand.

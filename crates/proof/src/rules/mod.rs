@@ -1,6 +1,7 @@
 //! Every rule that this crate applies.
 
 mod code;
+mod end;
 mod european;
 mod form;
 mod inner;
@@ -11,6 +12,7 @@ mod state;
 mod trade;
 
 pub(crate) use code::*;
+pub(crate) use end::*;
 pub(crate) use european::*;
 pub(crate) use form::*;
 pub(crate) use inner::*;
@@ -61,6 +63,21 @@ pub static RULES: &[&Rule] = &[
     &STAY_ROD,
     &STAY_JOINT,
     &STAY_STRAIN,
+    &END_FLAT,
+    &END_RING,
+    &END_STAYED,
+    &END_PULL,
+    &END_GROWTH,
+    &END_OPENING,
+    &END_DISHED,
+    &OPENING_BETWEEN,
+    &OPENING_LAP,
+    &GIRDER_BENDING,
+    &GIRDER_FOOT,
+    &GIRDER_PLATE,
+    &THREAD_TURNS,
+    &THREAD_SHEAR,
+    &STAY_GROWTH,
     &TUBE_WALL,
     &TUBE_TEST,
     &COIL_FLOWING,

@@ -5,14 +5,15 @@
     reason = "each test file uses a part of this module"
 )]
 
+pub mod ends;
 pub mod further;
 pub mod mounted;
 
 use proof::{
     Boiler, Bush, Coil, CoilHeat, CrossTubes, Diameter, Dimension, Exposure, FeedMeans, Field,
-    Firehole, Flange, Flue, Frame, Joint, Layout, Metal, Nest, OURS, Opening, Place, Points, Proof,
-    Removed, Ring, RuleSet, SafetyValve, Seam, Service, Shell, Stay, StayEnds, StayRun, Stock,
-    StockSize, TubePlate, prove,
+    Firehole, Flange, Flue, Frame, Joint, Lap, Layout, Metal, Nest, OURS, Opening, Place, Points,
+    Proof, Removed, Ring, RuleSet, SafetyValve, Seam, Service, Shell, Stay, StayEnds, StayRun,
+    Stock, StockSize, TubePlate, prove,
 };
 use reckoning::quantity::{Angle, Area, Gauge, HeatFlux, Length, Ratio, Temperature};
 use reckoning::{Finding, Known, Size, Tolerance, Typed};
@@ -164,6 +165,11 @@ pub fn barrel() -> Shell {
             bush("bush.safety", 20.0, 0.0),
             bush("bush.feed", 100.0, 90.0),
         ],
+        laps: vec![Lap {
+            of: "end.flat".into(),
+            from: length("end.flat", 150.0),
+            to: length("end.flat", 170.0),
+        }],
     }
 }
 
@@ -279,6 +285,7 @@ pub fn firebox() -> Flue {
             bush: None,
             place: None,
         }],
+        laps: Vec::new(),
     }
 }
 
@@ -293,6 +300,7 @@ pub fn tubes() -> Flue {
         exposure: Exposure::Gas,
         metal_temperature: celsius(165.0),
         openings: Vec::new(),
+        laps: Vec::new(),
     }
 }
 
@@ -302,7 +310,10 @@ pub fn boiler() -> Boiler {
         plates: vec![plate(), crown()],
         flues: vec![firebox(), tubes()],
         frame: Some(frame()),
-        stays: vec![stay()],
+        stays: vec![stay(), ends::long_stay()],
+        ends: ends::all(),
+        girders: vec![ends::girder()],
+        screwed: vec![ends::screwed()],
         cross_tubes: vec![cross_tubes()],
         coils: vec![coil()],
         ..Boiler::default()

@@ -25,7 +25,11 @@ pub(super) fn checks(shell: &Shell, opening: &Opening, asked: &Asked<'_>) -> Vec
 }
 
 /// Files the seamless wall that pressure asks, by UG-27.
-fn seamless_wall(sum: &mut Sum, taken: &Taken<'_>, lines: &SideLines) -> Result<Ref, Stop> {
+pub(super) fn seamless_wall(
+    sum: &mut Sum,
+    taken: &Taken<'_>,
+    lines: &SideLines,
+) -> Result<Ref, Stop> {
     let one = chosen(
         Ratio::from_number(1.0),
         "efficiency of the shell beside an opening",

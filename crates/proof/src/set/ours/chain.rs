@@ -132,7 +132,7 @@ fn braze_link(sum: &mut Sum, plate: &TubePlate, pull: Ref, d_o: Ref) -> Result<L
 
 fn flange_link(sum: &mut Sum, boiler: &Boiler, upper: &TubePlate, p: Ref) -> Result<Link, Stop> {
     let flange = need("the flange", &upper.id, upper.flange.as_ref())?;
-    let l = file_lap(sum, upper, flange)?;
+    let l = file_lap(sum, upper.into(), flange)?;
     let tau = file_shear(sum, boiler, flange, (p, l))?;
     let allowed = file_allowed(sum, flange.joint)?;
     Ok(Link {

@@ -2,7 +2,7 @@
 
 use super::OURS;
 use super::braze::{SEEN, file_allowed};
-use crate::input::{Boiler, Diameter, Dimension, Flange, Metal, Points, TubePlate};
+use crate::input::{Boiler, Diameter, Dimension, End, Flange, Metal, Points, TubePlate};
 use crate::metal::{braze_strength, chosen, tensile};
 use crate::remedy::at_least;
 use crate::rules::{JOINT_LAP, JOINT_PEEL, JOINT_SHEAR};
@@ -18,15 +18,58 @@ use reckoning::{Finding, Origin, Ref};
 /// Share of a lap that is whole, as the maker's guide takes it.
 const WHOLE_SHARE: f64 = 0.8;
 
+/// A plate with a flange.
+#[derive(Clone, Copy)]
+pub(super) struct Flanged<'a> {
+    id: &'a String,
+    metal: Metal,
+    thickness: Option<&'a Dimension>,
+}
+
+impl<'a> From<&'a TubePlate> for Flanged<'a> {
+    fn from(plate: &'a TubePlate) -> Self {
+        Self {
+            id: &plate.id,
+            metal: plate.metal,
+            thickness: plate.thickness.as_ref(),
+        }
+    }
+}
+
+impl<'a> From<&'a End> for Flanged<'a> {
+    fn from(end: &'a End) -> Self {
+        Self {
+            id: &end.id,
+            metal: end.metal,
+            thickness: end.thickness.as_ref(),
+        }
+    }
+}
+
 /// Every check of the flange of a plate, where it has one.
 pub(super) fn checks(boiler: &Boiler, plate: &TubePlate, asked: &Asked<'_>) -> Vec<Finding> {
-    let Some(flange) = &plate.flange else {
-        return Vec::new();
-    };
+    let flange = plate.flange.as_ref();
+    flange.map_or_else(Vec::new, |flange| all(boiler, plate.into(), flange, asked))
+}
+
+/// Every check of the flange of an end. A flat end without one is a butt that opens.
+pub(super) fn of_end(boiler: &Boiler, end: &End, asked: &Asked<'_>) -> Vec<Finding> {
+    if let Some(flange) = &end.flange {
+        return all(boiler, end.into(), flange, asked);
+    }
+    vec![check(OURS.head(&JOINT_PEEL, &end.id), |_| {
+        Err(Stop::Missing {
+            what: "the flange",
+            part: end.id.clone(),
+        })
+    })]
+}
+
+fn all(boiler: &Boiler, of: Flanged<'_>, flange: &Flange, asked: &Asked<'_>) -> Vec<Finding> {
     vec![
-        lap(boiler, plate, flange),
-        shear(boiler, plate, flange, asked),
-        peel(boiler, plate, flange),
+        lap(boiler, of, flange),
+        shear(boiler, of, flange, asked),
+        peel(boiler, of, flange),
     ]
 }
 
@@ -59,15 +102,15 @@ fn round<'a>(boiler: &'a Boiler, flange: &Flange) -> Result<Round<'a>, Stop> {
 }
 
 /// Files the lap of a flange: its height less bend and plate.
-pub(super) fn file_lap(sum: &mut Sum, plate: &TubePlate, flange: &Flange) -> Result<Ref, Stop> {
-    let id = &plate.id;
+pub(super) fn file_lap(sum: &mut Sum, plate: Flanged<'_>, flange: &Flange) -> Result<Ref, Stop> {
+    let id = plate.id;
     let h = need("the height of the flange", id, flange.height.as_ref())?;
     let r = need(
         "the radius of the flange",
         id,
         flange.inside_radius.as_ref(),
     )?;
-    let t = need("the thickness", id, plate.thickness.as_ref())?;
+    let t = need("the thickness", id, plate.thickness)?;
     let h = file_size(sum, ("h", "height of the flange over all"), h, Bad::Small)?;
     let r = file_size(sum, ("r", "inside radius of the flange"), r, Bad::Large)?;
     let t = file_size(sum, ("t", "plate at its thickest"), t, Bad::Large)?;
@@ -90,12 +133,12 @@ pub(super) fn file_shear(
 }
 
 /// Three walls of the thinner member.
-fn lap(boiler: &Boiler, plate: &TubePlate, flange: &Flange) -> Finding {
-    check(OURS.head(&JOINT_LAP, &plate.id), |sum| {
+fn lap(boiler: &Boiler, plate: Flanged<'_>, flange: &Flange) -> Finding {
+    check(OURS.head(&JOINT_LAP, plate.id), |sum| {
         let l = file_lap(sum, plate, flange)?;
         let tube = round(boiler, flange)?;
         let wall = need("the wall", &flange.closes, tube.wall)?;
-        let thickness = need("the thickness", &plate.id, plate.thickness.as_ref())?;
+        let thickness = need("the thickness", plate.id, plate.thickness)?;
         let t = file_size(sum, ("t", "plate"), thickness, Bad::Large)?;
         let w = file_size(sum, ("t_w", "wall round the plate"), wall, Bad::Large)?;
         let (metal, thinner) = if size_mm(thickness, Bad::Large) <= size_mm(wall, Bad::Large) {
@@ -144,8 +187,8 @@ fn file_full_strength(sum: &mut Sum, metal: Metal, thinner: Ref) -> Result<(), S
 }
 
 /// The lap in shear.
-fn shear(boiler: &Boiler, plate: &TubePlate, flange: &Flange, asked: &Asked<'_>) -> Finding {
-    check(OURS.head(&JOINT_SHEAR, &plate.id), |sum| {
+fn shear(boiler: &Boiler, plate: Flanged<'_>, flange: &Flange, asked: &Asked<'_>) -> Finding {
+    check(OURS.head(&JOINT_SHEAR, plate.id), |sum| {
         let pressure = asked.service.pressure.as_ref();
         let p = need("the working pressure", "the boiler", pressure)?;
         let p = sum.know("P", "working pressure, gauge", &MPA_GAUGE, p);
@@ -161,15 +204,11 @@ fn shear(boiler: &Boiler, plate: &TubePlate, flange: &Flange, asked: &Asked<'_>)
 }
 
 /// No flange is a butt that opens; a flange away from the water is told.
-fn peel(boiler: &Boiler, plate: &TubePlate, flange: &Flange) -> Finding {
-    check(OURS.head(&JOINT_PEEL, &plate.id), |sum| {
-        let height = need(
-            "the height of the flange",
-            &plate.id,
-            flange.height.as_ref(),
-        )?;
-        let thickness = need("the thickness", &plate.id, plate.thickness.as_ref())?;
-        let points = need("the side of the flange", &plate.id, flange.points.as_ref())?;
+fn peel(boiler: &Boiler, plate: Flanged<'_>, flange: &Flange) -> Finding {
+    check(OURS.head(&JOINT_PEEL, plate.id), |sum| {
+        let height = need("the height of the flange", plate.id, flange.height.as_ref())?;
+        let thickness = need("the thickness", plate.id, plate.thickness)?;
+        let points = need("the side of the flange", plate.id, flange.points.as_ref())?;
         let h = file_size(sum, ("h", "height of the flange"), height, Bad::Small)?;
         let t = file_size(sum, ("t", "plate at its thickest"), thickness, Bad::Large)?;
         let (h, t) = (sum.value(h), sum.value(t));

@@ -2,7 +2,7 @@
 
 use super::shell::file_test_factor;
 use super::whole::{temperature, wetted};
-use super::{OURS, TEST_FACTOR, flue_opening};
+use super::{OURS, TEST_FACTOR, flue_opening, overlap};
 use crate::external::{
     Allowed, COLLAPSE_AT_TEST, COLLAPSE_AT_WORK, External, Held, Limits, Tube, YIELD_AT_WORK,
 };
@@ -40,6 +40,7 @@ pub(super) fn checks(flue: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
         found.extend(wetted(opening));
         found.push(flue_opening::check_opening(flue, opening, asked));
     }
+    found.extend(overlap::of_flue(flue, asked));
     found
 }
 

@@ -18,13 +18,13 @@ use reckoning::{Finding, Origin, Ref};
 use std::f64::consts::TAU;
 
 /// Two openings, how far they lie apart, and the larger hole.
-struct Pair<'a> {
+pub(super) struct Pair<'a> {
     names: (&'a str, &'a str),
-    along_mm: f64,
-    around_mm: f64,
+    pub(super) along_mm: f64,
+    pub(super) around_mm: f64,
     hole_mm: f64,
     efficiency: f64,
-    weakest: Origin,
+    pub(super) weakest: Origin,
 }
 
 /// The pair of openings that weakens the shell most.
@@ -133,7 +133,7 @@ fn worst<'a>(shell: &'a Shell, outside_mm: f64, t_mm: f64) -> Result<Option<Pair
     Ok(worst)
 }
 
-fn hole_mm(opening: &Opening) -> Result<f64, Stop> {
+pub(super) fn hole_mm(opening: &Opening) -> Result<f64, Stop> {
     let hole = need("the hole", &opening.id, opening.hole.as_ref())?;
     Ok(crate::taken::size_mm(hole, Bad::Large))
 }
@@ -145,7 +145,11 @@ fn reach_mm(opening: &Opening, t_mm: f64) -> Result<f64, Stop> {
     Ok(hole.max(hole / 2.0 + t_mm))
 }
 
-fn measure<'a>(one: &'a Opening, other: &'a Opening, outside_mm: f64) -> Result<Pair<'a>, Stop> {
+pub(super) fn measure<'a>(
+    one: &'a Opening,
+    other: &'a Opening,
+    outside_mm: f64,
+) -> Result<Pair<'a>, Stop> {
     let place =
         |o: &'a Opening| -> Result<&'a Place, Stop> { need("the place", &o.id, o.place.as_ref()) };
     let (p, q) = (place(one)?, place(other)?);

@@ -1,7 +1,7 @@
 //! A shell with pressure inside.
 
 use super::whole::{temperature, wetted};
-use super::{OURS, TEST_FACTOR, bush, ligament};
+use super::{OURS, TEST_FACTOR, bush, ligament, overlap};
 use crate::input::{Diameter, Shell};
 use crate::metal::{chosen, proof_cold, yield_of_standard};
 use crate::remedy::next_stock;
@@ -28,6 +28,7 @@ pub(super) fn checks(shell: &Shell, asked: &Asked<'_>) -> Vec<Finding> {
         found.extend(wetted(opening));
         found.extend(bush::checks(shell, opening, asked));
     }
+    found.extend(overlap::of_shell(shell, asked));
     found
 }
 

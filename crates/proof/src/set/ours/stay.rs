@@ -4,15 +4,15 @@ use super::OURS;
 use super::braze::{SEEN, file_allowed};
 use super::whole::temperature;
 use crate::input::{Metal, Stay, StayRun};
-use crate::metal::{FIREBOX_GROWTH_RISE, chosen, expansion};
+use crate::metal::{FIREBOX_GROWTH_RISE, TUBE_GROWTH_RISE, chosen, expansion, modulus};
 use crate::remedy::at_least;
-use crate::rules::{STAY_JOINT, STAY_METAL, STAY_ROD, STAY_STRAIN};
+use crate::rules::{STAY_GROWTH, STAY_JOINT, STAY_METAL, STAY_ROD, STAY_STRAIN};
 use crate::set::Asked;
 use crate::stress;
 use crate::sum::{Answer, Outcome, Stop, Sum, check};
 use crate::taken::{Wall, file_size, need, worse_rise};
-use formulas::vessel::{stay as law, stay_rod};
-use reckoning::quantity::{KELVIN_RISE, Length, MM, MM2, PER_K};
+use formulas::vessel::{stay as law, stay_rod, tie};
+use reckoning::quantity::{KELVIN_RISE, Length, MM, MM2, MPA, ONE, PER_K, Ratio};
 use reckoning::size::Bad;
 use reckoning::{Finding, Origin, Ref};
 use std::f64::consts::PI;
@@ -28,8 +28,10 @@ pub(super) fn checks(stay: &Stay, asked: &Asked<'_>) -> Vec<Finding> {
         rod(stay, asked),
         joint(stay, asked),
     ];
-    if stay.run == StayRun::AcrossLeg {
-        found.push(strain(stay));
+    match stay.run {
+        StayRun::AcrossLeg => found.push(strain(stay)),
+        StayRun::EndToEnd => found.push(growth(stay, asked)),
+        StayRun::PlateToPlate => {}
     }
     found
 }
@@ -138,5 +140,38 @@ fn strain(stay: &Stay) -> Finding {
         });
         let remedy = STAY_STRAIN.remedy.to_owned();
         Ok(Outcome::plain(Answer::Holds, says, remedy).strained_if(wears))
+    })
+}
+
+/// The joint of a long stay under its load and what unequal growth adds, were the ends stiff.
+fn growth(stay: &Stay, asked: &Asked<'_>) -> Finding {
+    check(OURS.head(&STAY_GROWTH, &stay.id), |sum| {
+        let (load, d, _) = file_load(sum, stay, asked)?;
+        let bore = file_bore(sum, stay)?;
+        let own = sum.card(&stay_rod::SECTION, &[d, bore])?;
+        let beside = need("the section of the shell", &stay.id, stay.beside.as_ref())?;
+        let shell = sum.know("A_s", "section of the shell beside it", &MM2, beside);
+        let e = sum.know("E", "modulus of elasticity", &MPA, &modulus(stay.metal)?);
+        let alpha = sum.know("alpha", "expansion", &PER_K, &expansion(stay.metal)?);
+        let rise = worse_rise(&TUBE_GROWTH_RISE);
+        let rise = sum.know("dT", TUBE_GROWTH_RISE.meaning, &KELVIN_RISE, &rise);
+        let grown = sum.card(&tie::GROWTH, &[e, alpha, rise, own, shell])?;
+        let one = chosen(Ratio::from_number(1.0), "stays", "this one", Origin::Read);
+        let one = sum.know("n", "number of stays", &ONE, &one);
+        let force = sum.card(&tie::JOINT_FORCE, &[load, grown, one])?;
+        let wall = Wall::of(need("the wall it ties", &stay.id, stay.plate.as_ref())?);
+        let t = wall.file(sum, "t", "least thickness of the thinner wall")?;
+        wall.hold_as_used(sum, "wall tied by", &stay.id);
+        let tau = sum.card(&law::JOINT_SHEAR, &[force, d, t])?;
+        let allowed = file_allowed(sum, stay.joint)?;
+        let says = "the stay no more than 15 K hotter or colder than the shell: raise steam slowly";
+        sum.hold(says.to_owned(), None);
+        let (tau, allowed) = (sum.value(tau), sum.value(allowed));
+        let says = format!(
+            "{tau:.2} MPa in its braze by load and growth together, {allowed:.1} MPa allowed; it bows as it grows"
+        );
+        let least = at_least(sum.value(t) * tau / allowed);
+        let remedy = format!("{}, or a wall of {least} mm", STAY_GROWTH.remedy);
+        Ok(Outcome::compared(allowed, tau, says, remedy))
     })
 }

@@ -1,6 +1,8 @@
 //! Checks of the boiler as a whole, and of the metal of each part.
 
-use super::{OURS, bush_joint, chain, coil, cross, firehole, flange, foundation, stay};
+use super::{
+    OURS, bush_joint, chain, coil, cross, end, firehole, flange, foundation, girder, screwed, stay,
+};
 use crate::input::{Boiler, Metal, Opening};
 use crate::rules::{METAL_TEMPERATURE, STEAM_RATING, WETTED_METAL};
 use crate::set::Asked;
@@ -39,6 +41,20 @@ pub(super) fn checks(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
     }
     for stay in &boiler.stays {
         found.extend(stay::checks(stay, asked));
+    }
+    for it in &boiler.ends {
+        found.extend(flange::of_end(boiler, it, asked));
+        found.extend(end::checks(boiler, it, asked));
+        let host = (it.id.as_str(), it.thickness.as_ref());
+        for opening in &it.openings {
+            found.extend(bush_joint::checks(host, opening, asked));
+        }
+    }
+    for it in &boiler.girders {
+        found.extend(girder::checks(it, asked));
+    }
+    for it in &boiler.screwed {
+        found.extend(screwed::checks(it, asked));
     }
     for it in &boiler.cross_tubes {
         found.extend(cross::tubes(it, asked));

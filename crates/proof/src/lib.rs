@@ -32,8 +32,8 @@ pub use field::{Widest, widest_field};
 pub use input::{
     Bare, BlowDown, Boiler, Bush, Coil, CoilHeat, CrossTubes, Curve, Diameter, Dimension, Dish,
     End, EndShape, Exposure, FeedMeans, Feet, Field, Firehole, Fitted, Flange, Flue, Frame,
-    Further, FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Lap, Layout, Lift, Metal, Mountings,
-    Nest, Opening, Pipe, Place, Points, Pressed, PressureGauge, Raising, Removed, Ring,
+    Further, FusiblePlug, Girder, Guide, Heating, Interlocks, Joint, Lap, Layout, Lift, Metal,
+    Mountings, Nest, Opening, Pipe, Place, Points, Pressed, PressureGauge, Raising, Removed, Ring,
     SafetyValve, Screwed, Seam, Service, Shell, Spring, Standing, Stay, StayEnds, StayRun, Stock,
     StockSize, TubePlate, ValvePipe, WaterGauge, Wire,
 };

@@ -365,7 +365,7 @@ fn ours_thread_turns_fires() {
     });
     is(&f, Verdict::NotMet);
     let none = found("ours.thread-turns", "bush.safety", 0.5, |b| {
-        b.screwed[0].thread = None
+        b.screwed[0].thread = None;
     });
     is(&none, Verdict::Unproved);
 }
@@ -411,7 +411,7 @@ fn ours_stay_growth_fires() {
     });
     is(&f, Verdict::NotMet);
     let none = found("ours.stay-growth", "stay.long", 0.5, |b| {
-        b.stays[1].beside = None
+        b.stays[1].beside = None;
     });
     is(&none, Verdict::Unproved);
 }

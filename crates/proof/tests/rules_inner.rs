@@ -72,7 +72,7 @@ fn ours_coil_standing_fires() {
         s.coils = vec![heat(190.0, 420.0)];
     });
     assert!(found.says.contains("420 °C") && found.says.contains("200 °C"));
-    let cure = found.remedy.unwrap_or_default();
+    let cure = found.remedy.expect("a cure");
     assert!(
         cure.contains("1.4401") && cure.contains("0.02 mm"),
         "{cure}"

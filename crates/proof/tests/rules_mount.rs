@@ -42,7 +42,7 @@ fn ours_spring_rise_silent() {
 fn ours_spring_rise_fires() {
     let f = sprung("ours.spring-rise", |s| s.turns = sample::count(3.0));
     assert_eq!(f.verdict, Verdict::NotMet);
-    let cure = f.remedy.unwrap_or_default();
+    let cure = f.remedy.expect("a cure");
     assert!(
         cure.contains("3.68 turns") && cure.contains("1.52 mm"),
         "{cure}"

@@ -51,11 +51,7 @@ pub fn greatest(
     });
     let fires = || by_blast.into_iter().chain(by_blower);
     let greatest = fires().map(|fire| fire.0).max_by(f64::total_cmp)?;
-    let weakest = if assumed.is_empty() {
-        Origin::FromMemory
-    } else {
-        Origin::Assumed
-    };
+    let weakest = weakest(assumed);
     let heated: Vec<Heated> = fires().filter_map(|fire| fire.1).collect();
     let steam = Known {
         value: MassFlow::from_si(greatest),
@@ -75,6 +71,15 @@ pub fn greatest(
         steam,
         coil: coil_heat::worst(&heated, weakest),
     })
+}
+
+/// The weakest of what a fire rests on.
+fn weakest(assumed: &[&'static Entering]) -> Origin {
+    if assumed.is_empty() {
+        Origin::FromMemory
+    } else {
+        Origin::Assumed
+    }
 }
 
 fn words(flow: Option<f64>) -> String {

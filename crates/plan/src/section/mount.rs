@@ -62,6 +62,12 @@ impl Section for SafetyValve {
             "diameter of the line on which the valve seats",
             within("1 mm", "60 mm"),
         );
+        self.visit_inside(v);
+    }
+}
+
+impl SafetyValve {
+    fn visit_inside(&mut self, v: &mut dyn Visitor) {
         v.size(
             &mut self.bore,
             "bore",

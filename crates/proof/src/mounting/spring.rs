@@ -253,17 +253,10 @@ fn open(it: &Wound<'_>) -> Finding {
 /// Buckling, unless a rod keeps it straight.
 fn buckling(it: &Wound<'_>) -> Finding {
     check(OURS.head(&SPRING_BUCKLING, &it.valve.id), |sum| {
-        let guide = need(
-            "what keeps the spring straight",
-            &it.valve.id,
-            it.spring.guide.as_ref(),
-        )?;
+        let what = "what keeps the spring straight";
+        let guide = need(what, &it.valve.id, it.spring.guide.as_ref())?;
         let held = match guide {
-            Guide::Spindle => {
-                let says = "a rod through the spring keeps it straight".to_owned();
-                let remedy = SPRING_BUCKLING.remedy.to_owned();
-                return Ok(Outcome::plain(Answer::Holds, says, remedy));
-            }
+            Guide::Spindle => return Ok(straight("a rod through the spring keeps it straight")),
             Guide::FlatEnds => 0.5,
             Guide::LooseEnds => 1.0,
         };
@@ -272,31 +265,41 @@ fn buckling(it: &Wound<'_>) -> Finding {
         let h = file_lift(sum, it)?;
         let lifted = sum.card(&law::LIFTED, &[lines.force, lines.rate, h])?;
         let travel = sum.value(lifted) / sum.value(lines.rate);
-        let (e, g) = moduli(it)?;
-        let bends = law::buckling(
-            sum.value(free),
-            sum.value(lines.coil),
-            [e.value.mpa(), g.value.mpa()],
-            held,
-        );
-        if bends.is_none() {
-            let says = "a spring as short as this never buckles".to_owned();
-            let remedy = SPRING_BUCKLING.remedy.to_owned();
-            return Ok(Outcome::plain(Answer::Holds, says, remedy));
-        }
-        let nu = chosen(
-            Ratio::from_number(held),
-            "0.5 between flat ends, 1 between ends that tilt",
-            "as the plan says",
-            Origin::FromMemory,
-        );
-        let e = sum.know("E", "modulus of elasticity", &MPA, &e);
-        let g = sum.know("G", "shear modulus", &MPA, &g);
-        let nu = sum.know("nu", "how the ends are held", &ONE, &nu);
-        let bends = sum.card(&law::BUCKLING, &[free, lines.coil, e, g, nu])?;
-        let bends = sum.value(bends);
+        let Some(bends) = file_buckling(sum, it, (free, lines.coil), held)? else {
+            return Ok(straight("a spring as short as this never buckles"));
+        };
         let says = format!("pressed by {travel:.2} mm, it buckles at {bends:.2} mm");
         let remedy = SPRING_BUCKLING.remedy.to_owned();
         Ok(Outcome::compared(bends, travel, says, remedy))
     })
+}
+
+fn straight(why: &str) -> Outcome {
+    let remedy = SPRING_BUCKLING.remedy.to_owned();
+    Outcome::plain(Answer::Holds, why.to_owned(), remedy)
+}
+
+/// Files the travel at which a spring buckles, mm; none where it never does.
+fn file_buckling(
+    sum: &mut Sum,
+    it: &Wound<'_>,
+    (free, coil): (Ref, Ref),
+    held: f64,
+) -> Result<Option<f64>, Stop> {
+    let (e, g) = moduli(it)?;
+    let stiff = [e.value.mpa(), g.value.mpa()];
+    if law::buckling(sum.value(free), sum.value(coil), stiff, held).is_none() {
+        return Ok(None);
+    }
+    let nu = chosen(
+        Ratio::from_number(held),
+        "0.5 between flat ends, 1 between ends that tilt",
+        "as the plan says",
+        Origin::FromMemory,
+    );
+    let e = sum.know("E", "modulus of elasticity", &MPA, &e);
+    let g = sum.know("G", "shear modulus", &MPA, &g);
+    let nu = sum.know("nu", "how the ends are held", &ONE, &nu);
+    let bends = sum.card(&law::BUCKLING, &[free, coil, e, g, nu])?;
+    Ok(Some(sum.value(bends)))
 }

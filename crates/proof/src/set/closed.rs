@@ -58,6 +58,7 @@ pub(super) fn pipe(pipe: &Pipe) -> Shell {
         ends: Joint::Blind,
         metal_temperature: pipe.metal_temperature.clone(),
         openings: Vec::new(),
+        laps: Vec::new(),
     }
 }
 
@@ -72,6 +73,7 @@ pub(super) fn cross_tubes(tubes: &CrossTubes) -> Shell {
         ends: tubes.joint,
         metal_temperature: tubes.metal_temperature.clone(),
         openings: Vec::new(),
+        laps: Vec::new(),
     }
 }
 

@@ -126,15 +126,12 @@ fn file_sphere(sum: &mut Sum, (boiler, end, dish): Of<'_>, t: Ref) -> Result<Ref
     sum.card(&ring::RADIUS, &[outside])
 }
 
-fn round(sum: &mut Sum, of: Of<'_>, asked: &Asked<'_>, taken: &Taken) -> Result<Outcome, Stop> {
-    let (_, end, dish) = of;
+/// Files the pressure at which a dish buckles, and that of its design stress.
+fn file_limits(sum: &mut Sum, of: Of<'_>, taken: &Taken) -> Result<[Ref; 2], Stop> {
+    let (_, end, _) = of;
     let r_o = file_sphere(sum, of, taken.t)?;
-    let e = sum.know(
-        "E",
-        "modulus of elasticity, hot",
-        &MPA,
-        &modulus(end.metal)?,
-    );
+    let stiff = modulus(end.metal)?;
+    let e = sum.know("E", "modulus of elasticity, hot", &MPA, &stiff);
     let hot = proof_hot(end.metal, taken.served.metal)?;
     let s_y = sum.know("S_y", "0.2 % proof stress at work", &MPA, &hot);
     let f_he = sum.card(&law::ELASTIC, &[e, taken.t, r_o])?;
@@ -142,17 +139,21 @@ fn round(sum: &mut Sum, of: Of<'_>, asked: &Asked<'_>, taken: &Taken) -> Result<
     let fs = sum.card(&viii_external::FACTOR, &[f_ic, s_y])?;
     let by_buckling = sum.card(&law::ROUND, &[f_ic, fs, taken.t, r_o])?;
     let cap = sum.card(&law::CAP, &[taken.f, taken.t, r_o])?;
+    Ok([by_buckling, cap])
+}
+
+/// Files the least of the limits of the round side, and gives it with what governs.
+fn file_most(sum: &mut Sum, of: Of<'_>, taken: &Taken) -> Result<(f64, &'static str), Stop> {
+    let [by_buckling, cap] = file_limits(sum, of, taken)?;
     let p_h = sum.card(&law::AS_HOLLOW, &[taken.served.p])?;
     let least = file_least(sum, of, p_h, taken.f)?;
     // The formula of the hollow side turned round, by the thickness that it asks.
     let as_hollow = taken.served.p_mpa * taken.wall.mm() / sum.value(least);
+    let hollow = "the formula of the hollow side at 1.67 times the pressure";
     let limits = [
         (sum.value(by_buckling), "buckling"),
         (sum.value(cap), "its design stress"),
-        (
-            as_hollow,
-            "the formula of the hollow side at 1.67 times the pressure",
-        ),
+        (as_hollow, hollow),
     ];
     let start = (f64::INFINITY, "");
     let (most, governs) = limits
@@ -168,6 +169,12 @@ fn round(sum: &mut Sum, of: Of<'_>, asked: &Asked<'_>, taken: &Taken) -> Result<
         from: &[by_buckling, cap, least],
         cite: None,
     });
+    Ok((most, governs))
+}
+
+fn round(sum: &mut Sum, of: Of<'_>, asked: &Asked<'_>, taken: &Taken) -> Result<Outcome, Stop> {
+    let (_, end, dish) = of;
+    let (most, governs) = file_most(sum, of, taken)?;
     let p = taken.served.p_mpa;
     // Each limit rises at least as fast as the thickness.
     let asked_mm = taken.wall.mm() * p / most;

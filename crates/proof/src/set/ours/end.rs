@@ -303,26 +303,7 @@ fn pull(it: &Ended<'_>, id: &str, joint: Joint) -> Finding {
 /// falls as the ends give, so that it is told and not held against the limit of a load.
 fn growth(it: &Ended<'_>, id: &str, joint: Joint) -> Finding {
     check(OURS.head(&END_GROWTH, &it.end.id), |sum| {
-        let flue = flue(it.boiler, id)?;
-        let shell = shell(it.boiler, &it.end.closes)?;
-        let d = file_outside(sum, flue, Bad::Large)?;
-        let wall = need("the wall", id, flue.wall.as_ref())?;
-        let of_flue = file_section(sum, d, wall)?;
-        let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
-        let wall = need("the wall", &shell.id, shell.wall.as_ref())?;
-        let t = file_size(
-            sum,
-            ("t_s", "wall of the shell at its thickest"),
-            wall,
-            Bad::Large,
-        )?;
-        let outside = file_sides(sum, diameter, t)?.outside;
-        let of_shell = sum.card(&stay::TUBE_AREA, &[outside, t])?;
-        let e = sum.know("E", "modulus of elasticity", &MPA, &modulus(flue.metal)?);
-        let alpha = sum.know("alpha", "expansion", &PER_K, &expansion(flue.metal)?);
-        let rise = worse_rise(&FIREBOX_GROWTH_RISE);
-        let rise = sum.know("dT", FIREBOX_GROWTH_RISE.meaning, &KELVIN_RISE, &rise);
-        let force = sum.card(&tie::GROWTH, &[e, alpha, rise, of_flue, of_shell])?;
+        let (force, d) = file_growth(sum, it, id)?;
         let end = Wall::of(need(
             "the thickness",
             &it.end.id,
@@ -351,4 +332,29 @@ fn file_section(sum: &mut Sum, d: Ref, wall: &Dimension) -> Result<Ref, Stop> {
     let meaning = ("t_f", "wall of the flue at its thickest");
     let t = file_size(sum, meaning, wall, Bad::Large)?;
     sum.card(&stay::TUBE_AREA, &[d, t])
+}
+
+/// Files the force of unequal growth between stiff ends, and the outside of the flue.
+fn file_growth(sum: &mut Sum, it: &Ended<'_>, id: &str) -> Result<(Ref, Ref), Stop> {
+    let flue = flue(it.boiler, id)?;
+    let shell = shell(it.boiler, &it.end.closes)?;
+    let d = file_outside(sum, flue, Bad::Large)?;
+    let wall = need("the wall", id, flue.wall.as_ref())?;
+    let of_flue = file_section(sum, d, wall)?;
+    let diameter = need("the diameter", &shell.id, shell.diameter.as_ref())?;
+    let wall = need("the wall", &shell.id, shell.wall.as_ref())?;
+    let t = file_size(
+        sum,
+        ("t_s", "wall of the shell at its thickest"),
+        wall,
+        Bad::Large,
+    )?;
+    let outside = file_sides(sum, diameter, t)?.outside;
+    let of_shell = sum.card(&stay::TUBE_AREA, &[outside, t])?;
+    let e = sum.know("E", "modulus of elasticity", &MPA, &modulus(flue.metal)?);
+    let alpha = sum.know("alpha", "expansion", &PER_K, &expansion(flue.metal)?);
+    let rise = worse_rise(&FIREBOX_GROWTH_RISE);
+    let rise = sum.know("dT", FIREBOX_GROWTH_RISE.meaning, &KELVIN_RISE, &rise);
+    let force = sum.card(&tie::GROWTH, &[e, alpha, rise, of_flue, of_shell])?;
+    Ok((force, d))
 }

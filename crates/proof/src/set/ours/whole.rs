@@ -27,29 +27,38 @@ pub(super) fn checks(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
         let firehole = frame.firehole.as_ref();
         found.extend(firehole.map(|hole| firehole::joint(boiler, frame, hole, asked)));
     }
-    for shell in &boiler.shells {
-        let host = (shell.id.as_str(), shell.wall.as_ref());
-        for opening in &shell.openings {
-            found.extend(bush_joint::checks(host, opening, asked));
-        }
-    }
-    for plate in &boiler.plates {
-        let host = (plate.id.as_str(), plate.thickness.as_ref());
-        for opening in &plate.openings {
-            found.extend(bush_joint::checks(host, opening, asked));
-        }
-    }
+    found.extend(bushes(boiler, asked));
     for stay in &boiler.stays {
         found.extend(stay::checks(stay, asked));
     }
     for it in &boiler.ends {
         found.extend(flange::of_end(boiler, it, asked));
         found.extend(end::checks(boiler, it, asked));
-        let host = (it.id.as_str(), it.thickness.as_ref());
-        for opening in &it.openings {
-            found.extend(bush_joint::checks(host, opening, asked));
+    }
+    found.extend(inner(boiler, asked));
+    found
+}
+
+/// The braze of every bush.
+fn bushes(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    let shells = boiler.shells.iter();
+    let shells = shells.map(|s| (&s.id, s.wall.as_ref(), &s.openings));
+    let plates = boiler.plates.iter();
+    let plates = plates.map(|p| (&p.id, p.thickness.as_ref(), &p.openings));
+    let ends = boiler.ends.iter();
+    let ends = ends.map(|e| (&e.id, e.thickness.as_ref(), &e.openings));
+    let mut found = Vec::new();
+    for (id, wall, openings) in shells.chain(plates).chain(ends) {
+        for opening in openings {
+            found.extend(bush_joint::checks((id, wall), opening, asked));
         }
     }
+    found
+}
+
+/// What stands inside or in the gas, pipes and threads.
+fn inner(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
     for it in &boiler.girders {
         found.extend(girder::checks(it, asked));
     }

@@ -336,7 +336,10 @@ fn asme_viii_not_worked_fires() {
     let proof = proof_of(&boiler());
     let found = all(&proof, "asme-viii.not-worked");
     let worked = [Further::CrossTubes, Further::Pipe];
-    let left = boiler();
+    // This set works flat and dished ends, but no end round a flue and none among stays.
+    let mut left = boiler();
+    left.ends
+        .retain(|end| !["end.flat", "end.dished", "end.stayed"].contains(&&*end.id));
     let left = left.further();
     let left = left.iter().filter(|(_, kind)| !worked.contains(kind));
     assert_eq!(found.len(), left.count());

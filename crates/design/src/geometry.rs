@@ -15,12 +15,14 @@ pub(crate) fn of_fire(plan: &plan::Plan, plant: &Plant) -> Option<Geometry> {
     let smokebox = &plan.smokebox;
     let outside = smokebox.outside.likely()?.value;
     let wall = smokebox.wall.likely()?.value;
+    let water = plant.water.as_ref()?;
     Some(Geometry {
         // As many as can stand: more asked for is a finding of its own.
         tubes: nest.tubes.len() as f64,
         tube_length_m: nest.length.as_ref()?.value.si(),
         firebox_m2: plant.surfaces.firebox()?.value.si(),
-        water_surface_m2: plant.water.as_ref()?.surface.value.si(),
+        water_surface_m2: water.surface.value.si(),
+        steam_space_m: (water.extent().1 - water.level.value).si(),
         smokebox_m: (outside - wall * 2.0).si(),
         firebox_bore_m: bore(&plan.boiler.firebox.outside, &plan.boiler.firebox.wall),
     })

@@ -85,6 +85,8 @@ pub struct Boiler {
     pub shell_loss_w: f64,
     /// Water surface that steam leaves, m².
     pub water_surface_m2: f64,
+    /// Height of the steam space above it, m.
+    pub steam_space_m: f64,
 }
 
 /// A simple expansion engine.

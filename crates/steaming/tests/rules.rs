@@ -141,6 +141,15 @@ fn steaming_disengagement_fires_on_a_small_water_surface() {
 }
 
 #[test]
+fn steaming_disengagement_fires_under_a_low_steam_space() {
+    let low = with(|i| {
+        i.boiler.water_surface_m2 = 7e-3;
+        i.boiler.steam_space_m = 0.02;
+    });
+    assert_eq!(verdict(&low, "steaming.disengagement"), Verdict::NotMet);
+}
+
+#[test]
 fn steaming_disengagement_silent_on_a_wide_one() {
     assert_eq!(verdict(&plant(2.0), "steaming.disengagement"), Verdict::Met);
 }
@@ -175,12 +184,15 @@ fn an_assumption_never_makes_a_check_better() {
     });
     for finding in found {
         let alone = judged(&inputs, finding.rule.id).verdict;
+        // The engine's own checks do not feel how the jet mixes.
+        let moved = !finding.conditions.is_empty() || finding.verdict > Verdict::MetOnCondition;
         assert!(
-            finding.verdict > alone,
+            finding.verdict > alone || (!moved && finding.verdict == alone),
             "{}: {:?}",
             finding.rule.id,
             finding.verdict
         );
+        assert!(moved || finding.rule.id != "steaming.holds");
         if finding.verdict == Verdict::MetOnCondition && finding.rule.id == "steaming.bed-lift" {
             assert_eq!(finding.conditions[0].field.as_deref(), Some("blast.mixing"));
         }

@@ -30,6 +30,8 @@ pub struct Geometry {
     pub firebox_m2: f64,
     /// Water surface at the working level, m².
     pub water_surface_m2: f64,
+    /// Height of the steam space above it, m.
+    pub steam_space_m: f64,
     /// Inside diameter of the smokebox, m.
     pub smokebox_m: f64,
     /// Inside diameter of the firebox, m; `None` where the gas takes a flue.

@@ -197,6 +197,7 @@ pub(crate) fn boiler(
         wall_rise_k: wall_rise_k?,
         shell_loss_w: shell_loss_w?,
         water_surface_m2: geometry?.water_surface_m2,
+        steam_space_m: geometry?.steam_space_m,
     })
 }
 

@@ -78,6 +78,14 @@ pub struct Band {
 }
 
 impl Band {
+    /// Whether any assumption moves it at all.
+    #[must_use]
+    pub fn is_moved(&self) -> bool {
+        let still = 1e-12 * self.value.abs();
+        let moved = |found: &f64| (found - self.value).abs() > still;
+        self.found.iter().any(moved) || self.without_balance > 0
+    }
+
     /// The assumption with the largest share: the number worth measuring first.
     #[must_use]
     pub fn dominant(&self) -> Option<&Share> {

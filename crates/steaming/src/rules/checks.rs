@@ -11,8 +11,18 @@ use crate::band::Reads;
 use crate::firing::BedState;
 use crate::state::FireState;
 
-/// Fastest steam through the water surface, m/s; common practice.
-const LEAVING_M_S: f64 = 0.05;
+/// Fastest steam through the water surface, m/s, under a steam space of the height and under a
+/// lower one, with that height in m; common practice.
+const LEAVING_M_S: (f64, f64) = (0.05, 0.02);
+const LOW_SPACE_M: f64 = 0.025;
+
+fn leaving_limit(s: &FireState) -> f64 {
+    if s.inputs.boiler.steam_space_m < LOW_SPACE_M {
+        LEAVING_M_S.1
+    } else {
+        LEAVING_M_S.0
+    }
+}
 /// Least rate of burning, kg/(m² h); common practice.
 const LEAST_RATE_KG_M2_H: f64 = 30.0;
 /// Allowance for back pressure, lb/in² absolute.
@@ -142,10 +152,10 @@ pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &DISENGAGEMENT,
         place: "boiler",
-        margin: |s| Some(LEAVING_M_S / s.leaving_m_s),
+        margin: |s| Some(leaving_limit(s) / s.leaving_m_s),
         wanted: 1.0,
         value: |s| Some(s.leaving_m_s),
-        limit: |_| Some(LEAVING_M_S),
+        limit: |s| Some(leaving_limit(s)),
         unit: &M_PER_S,
         what: "speed of steam through the water surface",
     },

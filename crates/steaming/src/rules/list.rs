@@ -75,8 +75,9 @@ pub static BURNING_RATE: Rule = Rule {
 /// Steam leaving the water.
 pub static DISENGAGEMENT: Rule = Rule {
     id: "steaming.disengagement",
-    sentence: "Steam leaves the water surface at no more than 0.05 m/s.",
-    remedy: "a larger water surface, a higher pressure, a steadier demand",
+    sentence: "Steam leaves the water surface at no more than 0.05 m/s, and at no more than 0.02 m/s \
+               under a steam space lower than 25 mm.",
+    remedy: "a larger water surface, more room above it, a higher pressure, a steadier demand",
     cite: Cite {
         source: &COMMON_PRACTICE,
         place: "rate above which small boilers prime",

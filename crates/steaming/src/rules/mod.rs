@@ -126,16 +126,18 @@ fn judged(check: &Asked<'_>, state: &FireState, judging: &Judging<'_>) -> Option
 fn worst(margin: f64, band: &Band, wanted: f64, broken: &[String]) -> Compared {
     let fails_there = band.worse_decile().is_none_or(|low| low < 1.0);
     let unproved = !broken.is_empty() || (margin >= 1.0 && fails_there);
-    compare(margin, 1.0, wanted, true, unproved)
+    compare(margin, 1.0, wanted, band.is_moved(), unproved)
 }
 
 /// Shares below this do not decide a check, and are not asked to be measured for it.
 const DECIDES: f64 = 0.05;
 
+/// What is to be measured: what decides, or where nothing alone does, what does most.
 fn conditions(band: &Band) -> Vec<Condition> {
+    let deciding = band.shares.iter().filter(|s| s.share >= DECIDES).count();
     band.shares
         .iter()
-        .filter(|s| s.share >= DECIDES)
+        .take(if deciding > 0 { deciding } else { 1 })
         .map(|s| {
             let a = s.entering.assumption;
             let unit = a.unit.symbol;

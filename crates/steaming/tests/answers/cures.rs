@@ -87,10 +87,12 @@ fn each_lever_is_pulled_alone_and_towards_more_steam() {
                 height_m: 0.2,
             },
         ],
+        holes_m2: &[],
     };
     let found = cures(&inputs, bar(4.0), &candidates).expect("cures");
     let levers: Vec<Lever> = found.iter().map(|c| c.lever).collect();
-    assert_eq!(levers, Lever::ALL);
+    // The plant has no air holes over its fire.
+    assert_eq!(levers, Lever::ALL[..5]);
     for cure in &found {
         let Some(cured) = &cure.cured else {
             assert!(cure.says.contains("none within range"), "{}", cure.says);

@@ -93,6 +93,7 @@ pub(crate) fn gas_plant() -> Inputs {
             wall_rise_k: 0.0,
             shell_loss_w: 20.0,
             water_surface_m2: 1e-2,
+            steam_space_m: 30e-3,
         },
         engine: None,
         firing: Firing::Flue(FlameInFlue {

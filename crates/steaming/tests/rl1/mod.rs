@@ -44,6 +44,7 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             wall_rise_k: 8.0,
             shell_loss_w: 60.0,
             water_surface_m2: 7e-3,
+            steam_space_m: 60e-3,
         },
         engine: Some(Engine {
             stroke_volume_m3: std::f64::consts::FRAC_PI_4 * bore * bore * mm(20.0),

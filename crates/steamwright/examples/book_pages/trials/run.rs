@@ -377,6 +377,7 @@ impl Trial<'_> {
                 wall_rise_k: self.taken::<TemperatureRise>("boiler", "wall-rise")?,
                 shell_loss_w: self.taken::<Ratio>("boiler", "shell-loss-share")? * fuel_w,
                 water_surface_m2: boiler.number::<Area>("grate")?,
+                steam_space_m: UNASKED_SPACE_M,
             },
             engine: None,
             firing: Firing::Bed(self.bed_fire(row, fire)?),
@@ -448,6 +449,9 @@ impl Trial<'_> {
 const UNASKED_M: (f64, f64) = (0.03, 0.15);
 /// Density of its lumps, kg/m³; the lift of a bed is not read from these trials.
 const UNASKED_KG_M3: f64 = 1300.0;
+
+/// Steam space that is not read: no trial tells of priming.
+const UNASKED_SPACE_M: f64 = 0.3;
 
 /// A chimney that is not read: a trial gives its rate or its vacuum.
 const OPEN: Chimney = Chimney {

@@ -237,13 +237,14 @@ fn a_breach_that_nothing_carries_makes_every_check_unproved() {
 fn a_breach_whose_doubt_is_in_the_band_leaves_the_check_standing() {
     let carried: Vec<_> = standing().collect();
     for finding in judged_with_working(&plant(2.0), &carried) {
-        assert_eq!(
-            finding.verdict,
-            Verdict::MetOnCondition,
-            "{}: {}",
-            finding.rule.id,
-            finding.says
-        );
+        // The engine's own checks do not feel a doubt about the gas.
+        let wanted = if finding.conditions.is_empty() {
+            Verdict::Met
+        } else {
+            Verdict::MetOnCondition
+        };
+        assert_eq!(finding.verdict, wanted, "{}", finding.says);
+        assert!(finding.rule.id != "steaming.holds" || !finding.conditions.is_empty());
         assert!(!finding.says.contains("too far"), "{}", finding.says);
     }
 }

@@ -32,6 +32,7 @@ pub static RULES: &[&Rule] = &[
     &CROSS_TUBE_ENDS,
     &CROSS_TUBE_DROWNED,
     &BUSH_CLEAR,
+    &STAY_CLEAR,
     &BURNER_FITS,
     &WATER_COVERS_CROWN,
     &WATER_LEVEL,
@@ -174,6 +175,14 @@ pub static BUSH_CLEAR: Rule = Rule {
     id: "plant.bush-clear",
     sentence: "A bush in a horizontal barrel stands clear of the flue, the cross tubes, the ends and the next bush.",
     remedy: "Move the bush, or let it reach in less.",
+    cite: GEOMETRY,
+};
+
+/// A stay passes what stands across the barrel.
+pub static STAY_CLEAR: Rule = Rule {
+    id: "plant.stay-clear",
+    sentence: "A stay from end to end of a horizontal boiler stands clear of the cross tubes and of the bushes in the barrel.",
+    remedy: "Move the stay or the bush, or shorten what reaches in.",
     cite: GEOMETRY,
 };
 

@@ -1,13 +1,15 @@
 //! Rules of a horizontal boiler: ends, flue, cross tubes, bushes along the barrel, burner.
 
+use std::f64::consts::FRAC_PI_2;
+
 use plan::Plan;
-use plan::section::{Bush, BushSeat};
+use plan::section::{Bush, BushSeat, StayRun};
 use reckoning::quantity::{Angle, DEGREE, Length, Quantity, show};
 use reckoning::{Finding, Known, Verdict};
 
 use super::list::{
     BURNER_FITS, BUSH_CLEAR, CROSS_TUBE_BORE, CROSS_TUBE_DROWNED, CROSS_TUBE_ENDS,
-    CROSS_TUBE_PASSES, CROSS_TUBE_SLOPE, CROSS_TUBES_APART, ENDS_STAND, FLUE_CLEAR,
+    CROSS_TUBE_PASSES, CROSS_TUBE_SLOPE, CROSS_TUBES_APART, ENDS_STAND, FLUE_CLEAR, STAY_CLEAR,
 };
 use super::plate::LIGAMENT_MM;
 use super::{Held, limit, plate, room, said, words};
@@ -29,6 +31,7 @@ pub(super) fn findings(plan: &Plan, built: &Built, lying: &Lying) -> Vec<Finding
         if let Some(crossing) = &lying.crossing {
             found.extend(tubes(&lying.sizes, frame, crossing));
             found.extend(bushes(plan, built, (frame, crossing)));
+            found.extend(stays(plan, frame, crossing));
             found.extend(burner(plan, frame, crossing));
         }
     }
@@ -246,6 +249,51 @@ fn bush_clear(bush: &Bush, frame: &Frame, crossing: &Crossing) -> Option<(String
     };
     let inner = short.max(0.0).hypot(aside.max(0.0)) - round;
     Some((format!("bush.{id}"), inner.min(front).min(back)))
+}
+
+/// Stays from end to end against what stands across the barrel.
+fn stays(plan: &Plan, frame: &Frame, crossing: &Crossing) -> Option<Finding> {
+    let stays = plan.boiler.stays.iter();
+    let tied = stays.filter(|stay| stay.run.value() == Some(StayRun::PlateToPlate));
+    let clear = tied.filter_map(|stay| {
+        let id = stay.id.get()?;
+        let half = stay.diameter.likely()?.value.mm() / 2.0;
+        let (sine, cosine) = stay.angle.value()?.rad().sin_cos();
+        let reach = stay.radius.value()?.mm();
+        let at = (reach * sine, reach * cosine);
+        let tubes = crossing.tubes.iter().map(|tube| {
+            let sides = (-crossing.half, crossing.half);
+            // The flue lies below the middle of the barrel.
+            let middle = (at.0, at.1 + frame.below);
+            beside(middle, tube.angle, (sides, crossing.outside))
+        });
+        let bushes = plan.boiler.bushes.iter().filter_map(|bush| {
+            let half = bush.outside.likely()?.value.mm() / 2.0;
+            let reach = bush.length_in.likely()?.value.mm();
+            let angle = FRAC_PI_2 - bush.angle.value()?.rad();
+            let on_barrel = bush.on.value() == Some(BushSeat::Barrel);
+            let sides = (frame.barrel - reach, frame.barrel);
+            on_barrel.then(|| beside(at, angle, (sides, half)))
+        });
+        let least = tubes.chain(bushes).min_by(f64::total_cmp)?;
+        Some((format!("stay.{id}"), least - half))
+    });
+    let (id, least) = clear.min_by(|a, b| a.1.total_cmp(&b.1))?;
+    let says = format!(
+        "The nearest to a cross tube or a bush of the barrel: {id}, {} clear.",
+        words(Length::from_mm(least))
+    );
+    Some(said(&STAY_CLEAR, &id, verdict(least > 0.0), says))
+}
+
+/// Distance of a point from a bar that runs from `sides.0` to `sides.1` at an angle, `half` wide to
+/// either side, mm.
+fn beside(point: (f64, f64), angle: f64, (sides, half): ((f64, f64), f64)) -> f64 {
+    let (sine, cosine) = angle.sin_cos();
+    let along = point.0 * cosine + point.1 * sine;
+    let across = (point.1 * cosine - point.0 * sine).abs();
+    let short = (sides.0 - along).max(along - sides.1).max(0.0);
+    short.hypot((across - half).max(0.0))
 }
 
 /// A poker in the flue, before the first cross tube.

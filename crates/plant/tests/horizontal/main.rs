@@ -4,6 +4,7 @@
     reason = "a test may stop at what it did not expect"
 )]
 
+mod example;
 mod plans;
 mod rules;
 mod worked;

@@ -211,6 +211,28 @@ fn lying_flange_silent() {
     assert!(kept(&changed, "plant.flange"));
 }
 
+/// The bush on top reaches in from 38 mm; the stay of 5 mm stands at 26 mm from the middle.
+#[test]
+fn plant_stay_clear_fires_at_a_bush_that_reaches_into_it() {
+    let changed = with("length-in", ("3 mm", "9.6 mm"));
+    assert!(broken(&changed, "plant.stay-clear"));
+}
+
+#[test]
+fn plant_stay_clear_silent_beside_it() {
+    let changed = with("length-in", ("3 mm", "9.4 mm"));
+    assert!(kept(&changed, "plant.stay-clear"));
+}
+
+/// The upright tube stands 22 mm up from the flue, 16 mm up from the middle of the barrel; longer
+/// by 7.5 mm it meets the underside of the stay at 23.5 mm.
+#[test]
+fn a_stay_in_the_way_of_a_cross_tube_is_told() {
+    let longer = |by: &str| with("projection", ("1.5 mm", by));
+    assert!(broken(&longer("9.1 mm"), "plant.stay-clear"));
+    assert!(kept(&longer("8.9 mm"), "plant.stay-clear"));
+}
+
 /// Above, `plant.` rules that a vertical boiler has too begin with `lying_`.
 #[test]
 fn the_good_plan_breaks_no_rule() {

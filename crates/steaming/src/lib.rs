@@ -41,7 +41,8 @@ pub use band::{
 pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_steps};
 pub use demand::{Above, Held, Holding, greatest_speed};
 pub use explain::{
-    Explained, ExplainedFlame, Origins, explain, explain_draught, explain_heat, explain_use,
+    Explained, ExplainedFlame, Origins, explain, explain_draught, explain_heat, explain_tank,
+    explain_use,
 };
 pub use fault::NotSettled;
 pub use firing::{

@@ -9,7 +9,6 @@ use formulas::gas::PureLaw;
 use reckoning::quantity::{MM, MM2, show};
 use reckoning::solve::NotSolved;
 
-use crate::burner::Mouth;
 use crate::fault::NotSettled;
 use crate::fire::Round;
 use crate::inputs::Inputs;
@@ -108,15 +107,13 @@ fn taller(inputs: &mut Inputs, share: f64) {
 
 /// The mouth so many times as wide.
 fn wider(inputs: &mut Inputs, share: f64) {
-    if let Some(Mouth::Open { area_m2, .. }) = inputs.firing.flame_mut().map(|f| &mut f.mouth) {
-        *area_m2 *= share;
+    if let Some(flame) = inputs.firing.flame_mut() {
+        let wide_m2 = flame.mouth.area_m2().map(|m2| share * m2);
+        wide_m2.into_iter().for_each(|m2| flame.mouth.widen(m2));
     }
 }
 
 /// Area of the mouth, m².
 fn mouth(inputs: &Inputs) -> Option<f64> {
-    match inputs.firing.flame()?.mouth {
-        Mouth::Open { area_m2, .. } => Some(area_m2),
-        Mouth::Shut => None,
-    }
+    inputs.firing.flame()?.mouth.area_m2()
 }

@@ -92,8 +92,8 @@ const LEAST_GRATE: f64 = 0.7;
 /// Areas of air holes tried, as shares of those drawn.
 const HOLES: [f64; 6] = [0.5, 0.75, 1.25, 1.5, 2.0, 3.0];
 
-/// The nearest nozzle, lump, bundle of tubes, grate, chimney and air holes that would let the fire
-/// hold at working pressure. Empty where the plant has no balance there.
+/// The nearest nozzle, lump, bundle of tubes, grate, chimney, air holes, gas jet and mouth that
+/// would let the fire hold at working pressure. Empty where the plant has no balance there.
 #[must_use]
 pub fn cures(plan: &Plan, plant: &Plant, inputs: &Inputs, working_pa: f64) -> Vec<Cure> {
     // Drills come in twentieths of a millimetre.
@@ -110,6 +110,7 @@ pub fn cures(plan: &Plan, plant: &Plant, inputs: &Inputs, working_pa: f64) -> Ve
         }
         _ => Vec::new(),
     };
+    let (jets, mouths) = flame_sizes(inputs);
     let candidates = Candidates {
         nozzle_m: &nozzles,
         lump_m: &lumps,
@@ -117,8 +118,26 @@ pub fn cures(plan: &Plan, plant: &Plant, inputs: &Inputs, working_pa: f64) -> Ve
         grate_m: &grates,
         stack: &stacks,
         holes_m2: &holes,
+        jet_m: &jets,
+        mouth_m2: &mouths,
     };
     steaming::cures(inputs, working_pa, &candidates).unwrap_or_else(|_| Vec::new())
+}
+
+/// Gas jets in hundredths of a millimetre, as they are pierced, and openings for secondary air.
+fn flame_sizes(inputs: &Inputs) -> (Vec<f64>, Vec<f64>) {
+    let Some(flame) = inputs.firing.flame() else {
+        return (Vec::new(), Vec::new());
+    };
+    let jets = flame.burner().map_or(Vec::new(), |burner| {
+        let drawn_mm = MM.from_si(burner.jet.bore_m);
+        let hundredth = |share: f64| (share * drawn_mm * 100.0).round() / 100.0;
+        metric_steps(hundredth(NOZZLES[0]), hundredth(NOZZLES[1]), 1)
+    });
+    let mouths = flame.mouth.area_m2().map_or(Vec::new(), |m2| {
+        HOLES.iter().map(|share| share * m2).collect()
+    });
+    (jets, mouths)
 }
 
 /// Chokes at the drawn height, then heights at the drawn choke.

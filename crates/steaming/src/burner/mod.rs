@@ -17,7 +17,7 @@ pub use air::{BurnerState, FlameState, SourceState, in_open_air};
 pub use hottest::{GREATEST_SHARE, Hottest, greatest_heat};
 pub use jet::{FuelGas, GasJet, GasJetState};
 pub use primary::{PortFlame, PortsState, PrimaryState};
-pub use tank::{Chilling, Draught, Ended, Tank, TankState, chilling};
+pub use tank::{Chilling, Draught, Ended, Tank, TankMoment, TankState, chilling};
 pub use wicks::{WickState, Wicks};
 
 use std::f64::consts::FRAC_PI_4;
@@ -60,6 +60,24 @@ pub enum Mouth {
     },
     /// Nowhere: all the air is primary, and the burner pushes.
     Shut,
+}
+
+impl Mouth {
+    /// Its free area, m²; `None` where it is shut.
+    #[must_use]
+    pub fn area_m2(&self) -> Option<f64> {
+        match self {
+            Self::Open { area_m2, .. } => Some(*area_m2),
+            Self::Shut => None,
+        }
+    }
+
+    /// Gives an open mouth this free area, m²; a shut one stays shut.
+    pub fn widen(&mut self, wide_m2: f64) {
+        if let Self::Open { area_m2, .. } = self {
+            *area_m2 = wide_m2;
+        }
+    }
 }
 
 /// A self-aspirating gas burner.

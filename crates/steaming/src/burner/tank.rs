@@ -6,8 +6,8 @@
 //! classical method of fourth order.
 
 use formulas::supply::{
-    Drawing, Lpg, holding_rate, liquid_share, tank_change, tank_heat, tank_metal, tank_surface,
-    tank_volume, warming_area, wet_area,
+    Drawing, Lpg, Saturated, holding_rate, liquid_share, tank_change, tank_heat, tank_metal,
+    tank_surface, tank_volume, warming_area, wet_area,
 };
 use reckoning::quantity::BAR_ABSOLUTE;
 use reckoning::solve::bracketed;
@@ -94,6 +94,29 @@ pub struct TankState {
     pub heat_w: f64,
 }
 
+/// What a tank gives and takes at one moment.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TankMoment {
+    /// Temperature of liquid and metal, K.
+    pub tank_k: f64,
+    /// Liquid left, kg.
+    pub left_kg: f64,
+    /// Density of the liquid, kg/m³.
+    pub liquid_kg_m3: f64,
+    /// Specific heat of the liquid, J/(kg K).
+    pub liquid_j_kg_k: f64,
+    /// Latent heat of the vapour drawn, J/kg.
+    pub latent: f64,
+    /// Area that takes up heat, m².
+    pub warming_m2: f64,
+    /// Heat from the air, W.
+    pub warmed_w: f64,
+    /// Gas drawn, kg/s; 0 where only the heat is asked.
+    pub drawn_kg_s: f64,
+    /// Change of the temperature, K/s.
+    pub change_k_s: f64,
+}
+
 /// What ended a draught.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ended {
@@ -114,6 +137,12 @@ pub struct Chilling {
     pub end: TankState,
     /// What ended it.
     pub ended: Ended,
+    /// The tank when the burner is lit, and at the end: what it gives and takes.
+    pub lit_moment: TankMoment,
+    /// The same at the end.
+    pub end_moment: TankMoment,
+    /// The full tank at the temperature at which its gas boils at the least pressure.
+    pub held_moment: TankMoment,
     /// Gas that the full tank gives for ever at the least pressure, kg/s; less than nought where
     /// the air is colder than the tank would then be.
     pub held_kg_s: f64,
@@ -140,7 +169,6 @@ pub fn chilling(tank: &Tank, draught: &Draught<'_>) -> Result<Chilling, NotSettl
     let march = Chill { tank, draught };
     let filled = draught.gas.by_mass.map(|share| share * draught.fill_kg);
     let mut lump = [filled[0], filled[1], filled[2], draught.lit_k];
-    let lit = march.state(&lump, 0.0)?;
     let mut after_s = 0.0;
     let left = |lump: &Lump| march.pressure_pa(lump) - draught.least_pa;
     let (end, ended) = loop {
@@ -164,11 +192,16 @@ pub fn chilling(tank: &Tank, draught: &Draught<'_>) -> Result<Chilling, NotSettl
         }
         (lump, after_s) = (next, after_s + STEP_S);
     };
+    let filled = lump_of(&filled, draught.lit_k);
+    let held_moment = march.held(&filled)?;
     Ok(Chilling {
-        lit,
+        lit: march.state(&filled, 0.0)?,
         end: march.state(&end, after_s)?,
         ended,
-        held_kg_s: march.held(&lump_of(&filled, draught.lit_k))?,
+        lit_moment: march.rates(&filled)?.at,
+        end_moment: march.rates(&end)?.at,
+        held_kg_s: holding_rate(held_moment.warmed_w, held_moment.latent),
+        held_moment,
     })
 }
 
@@ -186,12 +219,11 @@ struct Chill<'a> {
     draught: &'a Draught<'a>,
 }
 
-/// What the tank gives and takes at one moment.
+/// What the tank gives and takes, and what its gas is made of.
 struct Rates {
-    drawn_kg_s: f64,
+    at: TankMoment,
     heat_w: f64,
     by_mass: [f64; 3],
-    change_k_s: f64,
 }
 
 impl Chill<'_> {
@@ -225,28 +257,50 @@ impl Chill<'_> {
         let supply_pa = if regulated { d.jet.supply_pa } else { own_pa };
         let jet = GasJet { supply_pa, ..d.jet };
         let drawn_kg_s = jet.at_work(&gas, d.air_pa)?.gas_kg_s;
-        let area = self.tank.warming_m2(left_kg, saturated.density);
+        let at = TankMoment {
+            drawn_kg_s,
+            ..self.warmed(lump, &saturated)
+        };
         let drawing = Drawing {
-            heat: tank_heat(self.tank.film, area, d.air_k, t_k),
+            heat: at.warmed_w,
             m_jet: drawn_kg_s,
-            latent: saturated.latent,
+            latent: at.latent,
             liquid: left_kg,
-            c_l: saturated.liquid_heat,
+            c_l: at.liquid_j_kg_k,
             metal: self.tank.metal_kg(),
             c_w: self.tank.metal_j_kg_k,
         };
         Ok(Rates {
-            drawn_kg_s,
             heat_w: drawn_kg_s * gas.heating_value_j_kg,
             by_mass: vapour.by_mass,
-            change_k_s: tank_change(&drawing, 1.0),
+            at: TankMoment {
+                change_k_s: tank_change(&drawing, 1.0),
+                ..at
+            },
         })
+    }
+
+    /// The tank as the air warms it, with nothing drawn.
+    fn warmed(&self, lump: &Lump, saturated: &Saturated) -> TankMoment {
+        let (tank_k, left_kg) = (lump[3], total(lump));
+        let warming_m2 = self.tank.warming_m2(left_kg, saturated.density);
+        TankMoment {
+            tank_k,
+            left_kg,
+            liquid_kg_m3: saturated.density,
+            liquid_j_kg_k: saturated.liquid_heat,
+            latent: saturated.latent,
+            warming_m2,
+            warmed_w: tank_heat(self.tank.film, warming_m2, self.draught.air_k, tank_k),
+            drawn_kg_s: 0.0,
+            change_k_s: 0.0,
+        }
     }
 
     fn slope(&self, lump: &Lump) -> Result<Lump, NotSettled> {
         let rates = self.rates(lump)?;
-        let [a, b, c] = rates.by_mass.map(|share| -share * rates.drawn_kg_s);
-        Ok([a, b, c, rates.change_k_s])
+        let [a, b, c] = rates.by_mass.map(|share| -share * rates.at.drawn_kg_s);
+        Ok([a, b, c, rates.at.change_k_s])
     }
 
     /// The tank after so many seconds.
@@ -267,13 +321,13 @@ impl Chill<'_> {
             tank_k: lump[3],
             left_kg: total(lump),
             pressure_pa: self.pressure_pa(lump),
-            gas_kg_s: rates.drawn_kg_s,
+            gas_kg_s: rates.at.drawn_kg_s,
             heat_w: rates.heat_w,
         })
     }
 
-    /// Gas that the tank, filled so, gives for ever at the least pressure, kg/s.
-    fn held(&self, lump: &Lump) -> Result<f64, NotSettled> {
+    /// The tank, filled so, at the temperature at which its gas boils at the least pressure.
+    fn held(&self, lump: &Lump) -> Result<TankMoment, NotSettled> {
         let liquid = self.liquid(lump);
         let excess = |t: f64| BAR_ABSOLUTE.to_si(liquid.pressure(t)) - self.draught.least_pa;
         let boils = bracketed(BOILS_K.0, BOILS_K.1, 1e-6, excess).map_err(NotSettled::of(
@@ -281,8 +335,6 @@ impl Chill<'_> {
         ))?;
         let t_k = boils.x;
         let saturated = liquid.saturated(t_k).ok_or_else(|| self.outside(t_k))?;
-        let area = self.tank.warming_m2(total(lump), saturated.density);
-        let heat = tank_heat(self.tank.film, area, self.draught.air_k, t_k);
-        Ok(holding_rate(heat, saturated.latent))
+        Ok(self.warmed(&[lump[0], lump[1], lump[2], t_k], &saturated))
     }
 }

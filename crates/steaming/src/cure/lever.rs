@@ -3,6 +3,7 @@
 use reckoning::quantity::{MM, MM2, show};
 use std::f64::consts::FRAC_PI_4;
 
+use crate::burner::Flame;
 use crate::firing::{Bed, FireAir};
 use crate::inputs::Inputs;
 
@@ -21,6 +22,10 @@ pub enum Lever {
     Stack,
     /// Air holes over the fire.
     AirHoles,
+    /// Bore of the gas jet.
+    GasJet,
+    /// Opening for the secondary air of a flame.
+    Mouth,
 }
 
 /// A bundle of fire tubes.
@@ -58,6 +63,10 @@ pub struct Candidates<'a> {
     pub stack: &'a [Stack],
     /// Free areas of all air holes over the fire, m².
     pub holes_m2: &'a [f64],
+    /// Bores of the gas jet, m.
+    pub jet_m: &'a [f64],
+    /// Free areas of the opening for secondary air, m².
+    pub mouth_m2: &'a [f64],
 }
 
 /// Sizes from `from_mm` to `to_mm` in steps of so many hundredths of a millimetre, m: drills for
@@ -88,17 +97,21 @@ enum What {
     Grate(f64),
     Stack(Stack),
     AirHoles(f64),
+    GasJet(f64),
+    Mouth(f64),
 }
 
 impl Lever {
     /// Every lever, in the order of the trade's first resort.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 8] = [
         Self::Nozzle,
         Self::Lump,
         Self::Tubes,
         Self::Grate,
         Self::Stack,
         Self::AirHoles,
+        Self::GasJet,
+        Self::Mouth,
     ];
 
     /// The size in words.
@@ -111,6 +124,8 @@ impl Lever {
             Self::Grate => "diameter of the grate",
             Self::Stack => "chimney",
             Self::AirHoles => "air holes over the fire",
+            Self::GasJet => "bore of the gas jet",
+            Self::Mouth => "opening for secondary air",
         }
     }
 
@@ -142,6 +157,8 @@ impl Lever {
                 height_m: inputs.chimney.height_m,
             }),
             Self::AirHoles => What::AirHoles(holes(inputs)?),
+            Self::GasJet => What::GasJet(inputs.firing.flame()?.burner()?.jet.bore_m),
+            Self::Mouth => What::Mouth(inputs.firing.flame()?.mouth.area_m2()?),
         })
     }
 }
@@ -150,13 +167,18 @@ impl Candidates<'_> {
     /// The changes of one lever, nearest first.
     pub(super) fn changes(&self, lever: Lever, inputs: &Inputs) -> Option<Vec<Change>> {
         let here = lever.present(inputs)?;
+        let each = |sizes: &[f64], what: fn(f64) -> What| -> Vec<What> {
+            sizes.iter().copied().map(what).collect()
+        };
         let all: Vec<What> = match lever {
-            Lever::Nozzle => self.nozzle_m.iter().copied().map(What::Nozzle).collect(),
-            Lever::Lump => self.lump_m.iter().copied().map(What::Lump).collect(),
+            Lever::Nozzle => each(self.nozzle_m, What::Nozzle),
+            Lever::Lump => each(self.lump_m, What::Lump),
             Lever::Tubes => self.tubes.iter().copied().map(What::Tubes).collect(),
-            Lever::Grate => self.grate_m.iter().copied().map(What::Grate).collect(),
+            Lever::Grate => each(self.grate_m, What::Grate),
             Lever::Stack => self.stack.iter().copied().map(What::Stack).collect(),
-            Lever::AirHoles => self.holes_m2.iter().copied().map(What::AirHoles).collect(),
+            Lever::AirHoles => each(self.holes_m2, What::AirHoles),
+            Lever::GasJet => each(self.jet_m, What::GasJet),
+            Lever::Mouth => each(self.mouth_m2, What::Mouth),
         };
         let mut changes: Vec<Change> = all
             .into_iter()
@@ -216,6 +238,17 @@ impl Change {
                     holes.area_m2 = area_m2;
                 }
             }
+            What::GasJet(bore_m) => {
+                let flame = changed.firing.flame_mut();
+                if let Some(burner) = flame.and_then(Flame::burner_mut) {
+                    burner.jet.bore_m = bore_m;
+                }
+            }
+            What::Mouth(area_m2) => {
+                if let Some(flame) = changed.firing.flame_mut() {
+                    flame.mouth.widen(area_m2);
+                }
+            }
         }
         changed
     }
@@ -233,7 +266,9 @@ impl What {
             (Self::Nozzle(a), Self::Nozzle(b))
             | (Self::Lump(a), Self::Lump(b))
             | (Self::Grate(a), Self::Grate(b))
-            | (Self::AirHoles(a), Self::AirHoles(b)) => apart(a, b),
+            | (Self::AirHoles(a), Self::AirHoles(b))
+            | (Self::GasJet(a), Self::GasJet(b))
+            | (Self::Mouth(a), Self::Mouth(b)) => apart(a, b),
             (Self::Tubes(a), Self::Tubes(b)) => {
                 apart(a.count, b.count) + apart(a.length_m, b.length_m) + apart(a.bore_m, b.bore_m)
             }
@@ -263,6 +298,10 @@ impl What {
             ),
             Self::AirHoles(m2) => {
                 format!("{} of air holes over the fire", show::quantity(m2, &MM2, 3))
+            }
+            Self::GasJet(m) => format!("a gas jet of {}", mm(m)),
+            Self::Mouth(m2) => {
+                format!("{} for the secondary air", show::quantity(m2, &MM2, 3))
             }
         }
     }

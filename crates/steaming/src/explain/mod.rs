@@ -13,11 +13,13 @@ mod flame;
 mod flame_box;
 mod flue;
 mod radiation;
+mod tank;
 mod water;
 mod way;
 mod wicks;
 
 pub use account::{explain_draught, explain_heat, explain_use};
+pub use tank::explain_tank;
 
 use reckoning::quantity::{Quantity, Unit};
 use reckoning::working::{Choice, Root};

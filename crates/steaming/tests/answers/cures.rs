@@ -87,11 +87,11 @@ fn each_lever_is_pulled_alone_and_towards_more_steam() {
                 height_m: 0.2,
             },
         ],
-        holes_m2: &[],
+        ..Candidates::default()
     };
     let found = cures(&inputs, bar(4.0), &candidates).expect("cures");
     let levers: Vec<Lever> = found.iter().map(|c| c.lever).collect();
-    // The plant has no air holes over its fire.
+    // The plant has neither holes over the fire nor a flame.
     assert_eq!(levers, Lever::ALL[..5]);
     for cure in &found {
         let Some(cured) = &cure.cured else {

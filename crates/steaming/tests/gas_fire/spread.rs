@@ -3,7 +3,7 @@
 use crate::changed::{boiler_pa, burner_of};
 use crate::gf1::{gas_plant, in_firebox, mm, spirit_plant};
 use steaming::burner::ThroatShape;
-use steaming::{ASSUMPTIONS, Entering, FireState, draws};
+use steaming::{ASSUMPTIONS, Candidates, Engine, Entering, FireState, Lever, cures, draws};
 
 /// Every assumption of a flame reads back what it sets in some plant, but for the two of the tank,
 /// which stands beside the loop.
@@ -69,4 +69,52 @@ fn a_flame_has_a_band_and_names_what_to_measure() {
         .map(|s| s.entering.assumption.id)
         .collect();
     assert!(first.contains(&"burner.mixing-length for gas"), "{first:?}");
+}
+
+/// An engine of 18 by 18 mm on the gas fire: a smaller jet makes less steam than is asked, and a
+/// jet in hundredths of a millimetre cures it.
+#[test]
+fn a_gas_fire_is_cured_by_a_larger_jet() {
+    let mut inputs = gas_plant();
+    inputs.chimney.height_m = mm(250.0);
+    inputs.chimney.parallel_m = mm(250.0);
+    inputs.engine = Some(engine());
+    let burner = burner_of(&mut inputs);
+    burner.jet.bore_m = mm(0.15);
+    let small = steaming::fire::settle(&inputs, boiler_pa()).expect("a balance");
+    let ratio = small.steaming_ratio().expect("a demand");
+    assert!((0.6..1.0).contains(&ratio), "{ratio}");
+    let jet_m = steaming::metric_steps(0.12, 0.22, 1);
+    let candidates = Candidates {
+        jet_m: &jet_m,
+        mouth_m2: &[3e-4, 5e-4],
+        ..Candidates::default()
+    };
+    let found = cures(&inputs, boiler_pa(), &candidates).expect("cures");
+    let levers: Vec<Lever> = found.iter().map(|c| c.lever).collect();
+    assert_eq!(levers, [Lever::GasJet, Lever::Mouth]);
+    let cured = found[0].cured.as_ref().expect("a jet");
+    let bore = jet_m[cured.candidate];
+    assert!(bore > mm(0.15) && cured.ratio >= 1.1, "{}", found[0].says);
+    assert!(
+        found[0].says.contains("a gas jet of 0.1"),
+        "{}",
+        found[0].says
+    );
+}
+
+fn engine() -> Engine {
+    let bore = mm(18.0);
+    Engine {
+        stroke_volume_m3: std::f64::consts::FRAC_PI_4 * bore * bore * bore,
+        strokes_per_s: 8.0,
+        cut_off: 0.75,
+        clearance: 0.10,
+        compression: 0.10,
+        chest_share: 0.92,
+        diagram_factor: 0.9,
+        missing: 0.60,
+        exhaust_dryness: 0.93,
+        closing_pa: Some(1.1e5),
+    }
 }

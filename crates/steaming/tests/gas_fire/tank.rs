@@ -4,8 +4,11 @@
 
 use crate::gf1::{mm, supply};
 use formulas::supply::Lpg;
+use reckoning::Working;
 use reckoning::quantity::{Absolute, CELSIUS, GRAM, MINUTE, Quantity};
+use reckoning::working::Basis;
 use steaming::burner::{Chilling, Draught, Ended, GasJet, Tank, chilling, greatest_heat};
+use steaming::explain_tank;
 
 /// Shares of propane, n-butane and isobutane by mass.
 const PROPANE: [f64; 3] = [1.0, 0.0, 0.0];
@@ -61,6 +64,43 @@ fn drawn(case: &Case, dry_share: f64) -> Chilling {
         longest_s: MINUTE.to_si(600.0),
     };
     chilling(&tank(dry_share), &draught).expect("a tank within the tables")
+}
+
+/// The lines of a tank work out to what was marched.
+#[test]
+fn the_cards_agree_with_a_tank_that_was_drawn_down() {
+    let gas = lpg([0.3, 0.7, 0.0]);
+    let draught = Draught {
+        gas: &gas,
+        fill_kg: 0.06,
+        lit_k: CELSIUS.to_si(20.0),
+        jet: GasJet {
+            bore_m: mm(0.2),
+            coefficient: 0.85,
+            supply_pa: OWN_VAPOUR,
+        },
+        air_k: CELSIUS.to_si(20.0),
+        air_pa: air_pa(),
+        least_pa: supply(0.5),
+        longest_s: MINUTE.to_si(30.0),
+    };
+    let found = chilling(&tank(0.6), &draught).expect("within the tables");
+    let mut working = Working::new();
+    explain_tank(&tank(0.6), &draught, &found, &mut working).expect("an explanation");
+    let mut settled = 0;
+    for line in working.lines() {
+        if let Basis::Worked {
+            settled: Some(s), ..
+        } = &line.basis
+        {
+            assert!(
+                (s - line.value).abs() <= 1e-12 * line.value.abs(),
+                "{line:?}"
+            );
+            settled += 1;
+        }
+    }
+    assert!(settled >= 11, "{settled}");
 }
 
 fn near(what: &str, found: f64, wanted: f64, reach: f64) {

@@ -296,6 +296,25 @@ fn ship_register_bend_radius_silent() {
 }
 
 #[test]
+fn ship_register_filler_fires() {
+    let poor = with(|b| b.filler = Some("Ag 145".to_owned()));
+    not_met(&proof_of(&poor), "ship-register.filler");
+    let unknown = with(|b| b.filler = Some("of my own".to_owned()));
+    unproved(
+        &proof_of(&unknown),
+        "ship-register.filler",
+        "silver is known",
+    );
+    let none = with(|b| b.filler = None);
+    unproved(&proof_of(&none), "ship-register.filler", "is not given");
+}
+
+#[test]
+fn ship_register_filler_silent() {
+    silent("ship-register.filler");
+}
+
+#[test]
 fn ship_register_not_worked_fires() {
     let proof = proof_of(&with(|_| ()));
     unproved(

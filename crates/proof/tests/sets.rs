@@ -104,6 +104,7 @@ fn shell_alone(seam: Seam) -> Boiler {
     shell.seam = seam;
     Boiler {
         shells: vec![shell],
+        filler: Some("Ag 155".to_owned()),
         ..Boiler::default()
     }
 }

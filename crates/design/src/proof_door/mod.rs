@@ -62,6 +62,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         stays: frame::stays(plan, geometry),
         coils: inner::coil(plan).into_iter().collect(),
         pipes: spring::pipes(plan),
+        filler: plan.boiler.filler.get().cloned(),
         ..Boiler::default()
     }
 }

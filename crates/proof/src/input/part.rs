@@ -282,4 +282,6 @@ pub struct Boiler {
     pub pipes: Vec<Pipe>,
     /// What is screwed into bushes.
     pub screwed: Vec<Screwed>,
+    /// Filler of the pressure joints, by its standard's name.
+    pub filler: Option<String>,
 }

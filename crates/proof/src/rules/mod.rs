@@ -119,6 +119,7 @@ pub static RULES: &[&Rule] = &[
     &SHIP_LEAST_WALL,
     &SHIP_SMOKE_TUBE,
     &SHIP_BEND,
+    &SHIP_FILLER,
     &SHIP_NOT_WORKED,
     &STATE_SHELL,
     &STATE_FURNACE,

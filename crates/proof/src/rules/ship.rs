@@ -36,6 +36,14 @@ pub(crate) static SHIP_BEND: Rule = Rule {
     cite: cite(&NAVAL_SHIPS, "volume 2, part 8, chapter 1, 9.1"),
 };
 
+/// Filler of pressure joints.
+pub(crate) static SHIP_FILLER: Rule = Rule {
+    id: "ship-register.filler",
+    sentence: "The filler of a joint under pressure holds at least 49 per cent of silver.",
+    remedy: "a filler with more silver, such as Ag 155",
+    cite: cite(&SPECIAL_SERVICE_CRAFT, "brazed joints of pipe"),
+};
+
 /// What the register is not worked for.
 pub(crate) static SHIP_NOT_WORKED: Rule = Rule {
     id: "ship-register.not-worked",

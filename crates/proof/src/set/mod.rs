@@ -3,6 +3,7 @@
 mod asme_viii;
 mod closed;
 mod european;
+mod filler;
 mod inspection;
 pub(crate) mod ours;
 pub(crate) mod served;

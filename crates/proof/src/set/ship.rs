@@ -1,7 +1,7 @@
 //! The rules of a ship register: copper pipe as shell, smoke tubes of steel, bends of flanges.
 
 use super::taking::TakenShell;
-use super::{Asked, Joints, RuleSet, Scope, Test, closed, unworked};
+use super::{Asked, Joints, RuleSet, Scope, Test, closed, filler, unworked};
 use crate::input::{Boiler, Diameter, Exposure, Flange, Flue, Further, Metal, Shell, TubePlate};
 use crate::metal::chosen;
 use crate::remedy::{at_least, next_stock};
@@ -54,6 +54,7 @@ const FIREBOX_BEND: (f64, f64) = (1.0, 25.0);
 fn whole(boiler: &Boiler, asked: &Asked<'_>) -> Vec<Finding> {
     let worked = [Further::Flange, Further::Pipe];
     let mut found = unworked::further(&SHIP_REGISTER, &SHIP_NOT_WORKED, boiler, &worked);
+    found.push(filler::silver(boiler));
     for plate in &boiler.plates {
         if let Some(flange) = &plate.flange {
             found.push(bend(boiler, plate, flange));

@@ -98,5 +98,6 @@ pub fn furnished(mut boiler: Boiler) -> Boiler {
     boiler.girders = vec![girder()];
     boiler.cross_tubes = vec![cross_tubes()];
     boiler.pipes = vec![pipe()];
+    boiler.filler = Some("Ag 155".to_owned());
     boiler
 }

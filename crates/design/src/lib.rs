@@ -15,6 +15,7 @@ pub mod proof_door;
 pub mod propose;
 mod question;
 mod rules;
+pub mod second_opinion;
 mod sentence;
 mod steam_answer;
 mod uncovered;

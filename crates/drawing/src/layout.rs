@@ -191,6 +191,17 @@ pub(crate) fn callouts_above(sheet: &mut Sheet, edge: f64, callouts: &[Callout])
 /// Writes call-outs in a column to the right of `edge.x`, in the order of their heights and none
 /// lower than `edge.y`.
 pub(crate) fn callouts_right(sheet: &mut Sheet, edge: At, callouts: &[Callout]) {
+    column(sheet, edge, callouts, Anchor::Start);
+}
+
+/// The same to the left of `edge.x`.
+pub(crate) fn callouts_left(sheet: &mut Sheet, edge: At, callouts: &[Callout]) {
+    column(sheet, edge, callouts, Anchor::End);
+}
+
+/// Call-outs in a column whose texts run from `edge.x` to the right (anchored at their start) or
+/// to the left (at their end).
+fn column(sheet: &mut Sheet, edge: At, callouts: &[Callout], anchor: Anchor) {
     let mut callouts = callouts.to_vec();
     callouts.sort_by(|a, b| b.tip.y.total_cmp(&a.tip.y));
     let mut heights: Vec<f64> = Vec::new();
@@ -204,10 +215,11 @@ pub(crate) fn callouts_right(sheet: &mut Sheet, edge: At, callouts: &[Callout]) 
         *y = y.max(least);
         least = *y + ROW;
     }
+    let away = if anchor == Anchor::End { -1.0 } else { 1.0 };
     for (c, y) in callouts.into_iter().zip(heights) {
         let knee = at(edge.x, y);
-        let shelf = at(edge.x + width(&c.says, TYPE) + 2.0 * ROOM, y);
-        let text = Text::new(knee.moved(ROOM, LIFT), Anchor::Start, &*c.says);
+        let shelf = knee.moved(away * (width(&c.says, TYPE) + 2.0 * ROOM), 0.0);
+        let text = Text::new(knee.moved(away * ROOM, LIFT), anchor, &*c.says);
         let points = vec![c.tip, knee, shelf];
         called(sheet, c, points, text);
     }

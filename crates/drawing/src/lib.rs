@@ -7,6 +7,7 @@
 pub mod boiler;
 pub mod clash;
 mod clip;
+pub mod contour;
 pub mod dimension;
 pub mod hatch;
 mod layout;

@@ -7,6 +7,7 @@
 //! lit: the club's boiler tester, the insurer and the local code have the word.
 
 mod agreement;
+mod elastic;
 mod empty_circle;
 mod external;
 mod external_solve;
@@ -25,6 +26,7 @@ mod sum;
 mod taken;
 
 pub use agreement::{Agreement, Hearing, Partner, agreements};
+pub use elastic::elastic;
 pub use empty_circle::{Support, empty_circle};
 pub use external::{Allowed, External, Governs, Held, Limits, Tube};
 pub use external_solve::{greatest_ovality, least_wall};

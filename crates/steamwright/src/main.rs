@@ -36,6 +36,8 @@ enum Command {
     Largest(command::largest::Arguments),
     /// Make a whole plan of a beginning, with the reason of each choice
     Propose(command::propose::Arguments),
+    /// Ask a second opinion on a round part by finite elements; it stands beside, never decides
+    Stress(command::stress::Arguments),
 }
 
 fn main() -> ExitCode {
@@ -49,6 +51,7 @@ fn main() -> ExitCode {
         Some(Command::Draw(arguments)) => command::draw::run(arguments),
         Some(Command::Largest(arguments)) => command::largest::run(arguments),
         Some(Command::Propose(arguments)) => command::propose::run(arguments),
+        Some(Command::Stress(arguments)) => command::stress::run(arguments),
     };
     let form = if json {
         output::Form::Json

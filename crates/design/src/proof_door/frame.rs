@@ -10,7 +10,7 @@ use reckoning::{Given, Known, Origin};
 use super::{Dimension, Fire, PlateGeometry, dimension, joint, metal, metal_temperature};
 
 /// The flange of an end plate that closes the part `closes`.
-pub(super) fn flange(plate: &Plate, closes: &str) -> Option<Flange> {
+pub(crate) fn flange(plate: &Plate, closes: &str) -> Option<Flange> {
     let named = !(plate.flange_height.is_absent() && plate.flange.is_absent());
     named.then(|| Flange {
         closes: closes.to_owned(),

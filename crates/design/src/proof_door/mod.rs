@@ -5,6 +5,7 @@ mod inner;
 mod mount;
 mod spring;
 
+pub(crate) use frame::flange;
 pub use mount::{mountings, raising};
 pub use spring::wires;
 
@@ -88,7 +89,7 @@ pub fn stock(workshop: &plan::Workshop) -> Stock {
     stock
 }
 
-fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
+pub(crate) fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
     entry.get().map(|size| Dimension {
         field: entry.path().to_owned(),
         size: size.clone(),
@@ -102,7 +103,7 @@ fn dimension(entry: &Entry<Size>) -> Option<Dimension> {
 
 /// A metal by its standard name: that of the part, else that of the boiler. A metal that was taken
 /// away again leaves the part without one.
-fn metal(own: &Entry<String>, plan: &Plan) -> Metal {
+pub(crate) fn metal(own: &Entry<String>, plan: &Plan) -> Metal {
     if own.is_emptied() {
         return Metal::Unlisted;
     }
@@ -111,7 +112,7 @@ fn metal(own: &Entry<String>, plan: &Plan) -> Metal {
         .map_or(Metal::Unlisted, |name| Metal::named(name))
 }
 
-fn joint(entry: &Entry<Brazed>) -> Joint {
+pub(crate) fn joint(entry: &Entry<Brazed>) -> Joint {
     match entry.value() {
         Some(Brazed::SeenBothSides) => Joint::SeenBothSides,
         // A joint of which nothing is said is taken as the worse.
@@ -121,7 +122,7 @@ fn joint(entry: &Entry<Brazed>) -> Joint {
 
 /// The temperature of metal that water wets on one side: that of the plan, else saturation at the
 /// design pressure and, where fire touches it, the rise of the wetted wall at its worse end.
-fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
+pub(crate) fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
     if let Some(known) = plan.boiler.design_temperature.known() {
         return Some(known);
     }
@@ -164,7 +165,7 @@ fn metal_temperature(plan: &Plan, fire: Fire) -> Option<Known<Temperature>> {
 
 /// Whether the fire touches a wall that water wets.
 #[derive(Clone, Copy)]
-enum Fire {
+pub(crate) enum Fire {
     Touches,
     Away,
 }
@@ -308,7 +309,7 @@ fn firebox(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
     }
 }
 
-fn diameter(outside: &Entry<Size>, bore: &Entry<Size>) -> Option<Diameter> {
+pub(crate) fn diameter(outside: &Entry<Size>, bore: &Entry<Size>) -> Option<Diameter> {
     dimension(outside)
         .map(Diameter::Outside)
         .or_else(|| dimension(bore).map(Diameter::Inside))

@@ -5,7 +5,7 @@
 //! the axis: the middle of a boiler whose ends are alike, or a length beyond which nothing
 //! changes. Pressure acts on everything that the water touches.
 
-use super::rim::{Outer, PLATE, Rim, outer};
+use super::rim::{PLATE, Rim, SHELL, outer};
 use super::{NoShape, THROUGH, Tube, fits, positive};
 use crate::body::{Along, Body, Pressed};
 use crate::mesh::{Block, Mesh};
@@ -36,7 +36,7 @@ pub struct FlatEnd {
 
 impl FlatEnd {
     /// Numbers of the metals of shell, plate and flue in the body.
-    pub const METALS: [usize; 3] = [super::rim::SHELL, PLATE, FLUE];
+    pub const METALS: [usize; 3] = [SHELL, PLATE, FLUE];
 
     /// The body. Metals are those of the shell, the plate and the flue.
     ///
@@ -45,14 +45,11 @@ impl FlatEnd {
     /// [`NoShape`] where the sizes make no end.
     pub fn body(&self, fineness: Fineness) -> Result<Body, NoShape> {
         self.looked_over()?;
-        let Outer {
-            flat_to,
-            mut blocks,
-        } = outer(self);
+        let mut blocks = outer(self);
         let through = even(0.0, self.plate_mm, THROUGH);
         blocks.push((
             Block::Square {
-                r: self.across_the_flat(flat_to),
+                r: self.across_the_flat(),
                 z: through.clone(),
             },
             PLATE,
@@ -72,7 +69,12 @@ impl FlatEnd {
     /// The radius to which the flat of the plate runs, mm.
     #[must_use]
     pub fn flat_to_mm(&self) -> f64 {
-        outer(self).flat_to
+        match self.rim {
+            Rim::Square => self.shell.inside_radius_mm,
+            Rim::Flanged {
+                inside_radius_mm, ..
+            } => self.shell.inside_radius_mm - inside_radius_mm - self.plate_mm,
+        }
     }
 
     fn loaded(&self, mesh: Mesh) -> Body {
@@ -115,7 +117,8 @@ impl FlatEnd {
         self.up(from, &self.shell)
     }
 
-    fn across_the_flat(&self, to: f64) -> Vec<f64> {
+    fn across_the_flat(&self) -> Vec<f64> {
+        let to = self.flat_to_mm();
         let first = 0.25 * self.plate_mm.min(self.shell.wall_mm);
         let most = 1.5 * self.plate_mm;
         match self.flue {

@@ -32,29 +32,22 @@ pub enum Rim {
     },
 }
 
-/// The outer part of an end: the shell, and the bend and lip of a flange.
-pub(super) struct Outer {
-    /// Radius to which the flat of the plate runs.
-    pub(super) flat_to: f64,
-    /// Blocks with the number of their metal.
-    pub(super) blocks: Vec<(Block, usize)>,
-}
-
 /// Numbers of the metals.
 pub(super) const SHELL: usize = 0;
 pub(super) const PLATE: usize = 1;
 
-pub(super) fn outer(end: &FlatEnd) -> Outer {
+/// The outer part of an end: the shell, and the bend and lip of a flange, each with the number of
+/// its metal.
+pub(super) fn outer(end: &FlatEnd) -> Vec<(Block, usize)> {
     let inside = end.shell.inside_radius_mm;
     let r = even(inside, end.shell.outside_radius_mm(), THROUGH);
-    let through = even(0.0, end.plate_mm, THROUGH);
     let up = |from| end.up_the_shell(from);
     let shell = |z| (Block::Square { r: r.clone(), z }, SHELL);
     match end.rim {
-        Rim::Square => Outer {
-            flat_to: inside,
-            blocks: vec![shell(joined(through, up(end.plate_mm)))],
-        },
+        Rim::Square => {
+            let through = even(0.0, end.plate_mm, THROUGH);
+            vec![shell(joined(through, up(end.plate_mm)))]
+        }
         Rim::Flanged {
             inside_radius_mm,
             height_mm,
@@ -65,10 +58,7 @@ pub(super) fn outer(end: &FlatEnd) -> Outer {
             let wall = joined(joined(below, lip.clone()), up(to));
             let lips = even(inside - end.plate_mm, inside, THROUGH);
             let lip = Block::Square { r: lips, z: lip };
-            Outer {
-                flat_to: inside - inside_radius_mm - end.plate_mm,
-                blocks: vec![shell(wall), (bend, PLATE), (lip, PLATE)],
-            }
+            vec![shell(wall), (bend, PLATE), (lip, PLATE)]
         }
     }
 }

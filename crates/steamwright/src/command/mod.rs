@@ -9,3 +9,4 @@ pub(crate) mod largest;
 pub(crate) mod page;
 pub(crate) mod propose;
 pub(crate) mod reckon;
+pub(crate) mod stress;

@@ -1,8 +1,6 @@
 //! Finer meshes: each halving changes the answer by less than the one before.
 
-mod common;
-
-use common::{COPPER, stress};
+use super::common::{COPPER, stress};
 use solid::{BushInPlate, DishedEnd, Fineness, FlatEnd, Kind, NoShape, Points, Rim, Tube, solve};
 
 fn shell() -> Tube {

@@ -1,5 +1,4 @@
 //! Bodies with ideal edges, for which there are closed forms.
-#![allow(dead_code, reason = "each file of tests uses some of it")]
 
 use solid::{Along, Block, Body, Kind, Mesh, Metal, Pressed, Solved, solve};
 use std::f64::consts::TAU;
@@ -170,8 +169,9 @@ pub(crate) fn stress(body: &Body, solved: &Solved, metal: usize, at: [f64; 2], k
     solved.at(&body.mesh, metal, node).expect("stress").of(kind)
 }
 
-/// Asserts that a value lies within a share of another.
+/// Asserts that a value lies within a share of another, and prints by how much it is out.
 pub(crate) fn within(found: f64, known: f64, share: f64, what: &str) {
+    println!("{what}: out by {:.3} %", 100.0 * (found / known - 1.0));
     assert!(
         (found / known - 1.0).abs() <= share,
         "{what}: {found}, known {known}: out by {:.3} %",

@@ -1,8 +1,6 @@
 //! What must hold in any body: patches, reciprocity, energy, balance, volume.
 
-mod common;
-
-use common::{COPPER, STEEL, even, ring, stress, within};
+use super::common::{COPPER, STEEL, even, ring, stress, within};
 use proptest::prelude::*;
 use solid::{
     Along, Block, Body, BushInPlate, DishedEnd, Edge, Fineness, FlatEnd, Kind, Mesh, NotSolved,

@@ -7,9 +7,7 @@
 //! verification page of a structural program. Junctions: *Theory of Plates and Shells*, cylinder
 //! with half sphere (from memory), and independent calculations with another solver.
 
-mod common;
-
-use common::{COPPER, Plate, Rim, STEEL, ring, stress, within};
+use super::common::{COPPER, Plate, Rim, STEEL, ring, stress, within};
 use solid::{DishedEnd, Fineness, FlatEnd, Kind, Metal, Tube, solve};
 
 #[test]

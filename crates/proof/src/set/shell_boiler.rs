@@ -35,6 +35,7 @@ pub static EN_12953: RuleSet = RuleSet {
     departures: &[
         "Copper: the standard is of steel; the form is used with the proof stress and the modulus of \
          copper.",
+        "Water test: as the vessel standard asks it.",
     ],
     whole,
     shell,

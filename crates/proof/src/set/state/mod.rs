@@ -47,6 +47,8 @@ pub static IBR: RuleSet = RuleSet {
         "Shells: they print no stress for copper; their rule for steel is used on the strength that \
          they ask of copper tube, and on its proof stress.",
         "Furnaces: a brazed or drawn copper tube counts as one with double straps.",
+        "Stays and furnaces: their constants for copper know no temperature, and stand for 41 MPa in a \
+         stay where published tables give 26 to 35 MPa under steam.",
         "Openings: they let small ones go free; the exemption was made for large shells and is not \
          used.",
         "Girders: the hole of a tube counts in the plate under them, and not its bore.",

@@ -110,7 +110,6 @@ impl<'a> Draw<'a> {
 
     fn pass(&self, unknown: f64) -> Result<Drawn, NotSettled> {
         let inputs = self.round.inputs;
-        let site = &inputs.site;
         let in_box = |gas: &FlueGas, gas_kg_s, gas_k| {
             let gas = (gas, gas_kg_s, gas_k);
             Ok(self
@@ -127,9 +126,7 @@ impl<'a> Draw<'a> {
         let steam = self.round.jets(jet, &hot.burning.gas);
         let chimney = self.chimney_gas(&steam, (hot.gas_kg_s, behind_k), hot.loss_pa)?;
         let jets = steam.draw(&chimney)?;
-        let outside_kg_m3 = self.round.air.density(site.air_k, site.atmosphere_pa);
-        let height_m = inputs.chimney.height_m;
-        let lift_pa = buoyancy(height_m, outside_kg_m3, chimney.density_kg_m3);
+        let (outside_kg_m3, lift_pa) = self.column(&chimney);
         let pass = PassState {
             fuel_kg_s: hot.fuel_kg_s,
             air_kg_s: hot.air_kg_s,
@@ -154,6 +151,14 @@ impl<'a> Draw<'a> {
             exhaust,
             jet,
         })
+    }
+
+    /// Density of the air outside, kg/m³, and lift of the hot column in it, Pa.
+    fn column(&self, gas: &ChimneyGas) -> (f64, f64) {
+        let (site, chimney) = (&self.round.inputs.site, &self.round.inputs.chimney);
+        let outside_kg_m3 = self.round.air.density(site.air_k, site.atmosphere_pa);
+        let lift_pa = buoyancy(chimney.height_m, outside_kg_m3, gas.density_kg_m3);
+        (outside_kg_m3, lift_pa)
     }
 
     /// The engine and the coil that its steam passes, with the temperature of the gas behind both

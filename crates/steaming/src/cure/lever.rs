@@ -5,7 +5,7 @@ use std::f64::consts::FRAC_PI_4;
 
 use crate::burner::Flame;
 use crate::firing::{Bed, FireAir};
-use crate::inputs::Inputs;
+use crate::inputs::{Chimney, Inputs};
 
 /// A size that a maker can change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -205,6 +205,16 @@ fn bed(inputs: &mut Inputs, change: impl FnOnce(&mut Bed)) {
     }
 }
 
+impl Stack {
+    /// Gives a chimney this choke and height; its taper and its bell stay as they are.
+    fn put_on(self, chimney: &mut Chimney) {
+        chimney.top_m *= self.choke_m / chimney.choke_m;
+        chimney.parallel_m += self.height_m - chimney.height_m;
+        chimney.choke_m = self.choke_m;
+        chimney.height_m = self.height_m;
+    }
+}
+
 impl Change {
     /// The plant with this change.
     pub(super) fn made(&self, inputs: &Inputs) -> Inputs {
@@ -224,13 +234,7 @@ impl Change {
                     bed.grate_m2 = FRAC_PI_4 * across_m * across_m;
                 });
             }
-            What::Stack(stack) => {
-                let chimney = &mut changed.chimney;
-                chimney.top_m *= stack.choke_m / chimney.choke_m;
-                chimney.parallel_m += stack.height_m - chimney.height_m;
-                chimney.choke_m = stack.choke_m;
-                chimney.height_m = stack.height_m;
-            }
+            What::Stack(stack) => stack.put_on(&mut changed.chimney),
             What::AirHoles(area_m2) => {
                 if let Some(fired) = changed.firing.bed_mut()
                     && let FireAir::WithHoles { holes, .. } = &mut fired.fire.air

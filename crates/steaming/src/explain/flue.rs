@@ -4,15 +4,15 @@ use formulas::balance::{FLUE_LOSS, SHARE_SET_FREE};
 use formulas::coil::CROSSFLOW_NUSSELT;
 use formulas::flue::{
     BURNT_SHARE, FLUE_FLUX, GRAETZ, HYDRAULIC_DIAMETER, LOCAL_NUSSELT, OPEN_AREA, PASSAGE_AREA,
-    PASSAGE_REYNOLDS, SETTLED_NUSSELT, SOOTY_EMISSIVITY, TUBE_DRAG, TUBE_HEAT, TUBE_LOSS,
-    TUBE_SURFACE,
+    PASSAGE_REYNOLDS, RADIAL_MIXING_LENGTH, SETTLED_NUSSELT, SOOTY_EMISSIVITY, TUBE_DRAG,
+    TUBE_HEAT, TUBE_LOSS, TUBE_SURFACE,
 };
 use formulas::gas;
 use formulas::heat::{
     ABSORBING_PATH, FILM_COEFFICIENT, GAS_ABSORPTIVITY, LOCAL_LOSS, MOMENTUM_CHANGE, PRANDTL,
     REYNOLDS, TUBE_BEAM, TUBE_RADIANT_FLUX,
 };
-use reckoning::quantity::{KELVIN, Length, M, ONE, PA, Ratio, W_PER_M2_K, WATT};
+use reckoning::quantity::{KELVIN, Length, M, M_PER_S, ONE, PA, Ratio, W_PER_M2_K, WATT};
 use reckoning::{Ref, Refused};
 
 use super::Filing;
@@ -136,6 +136,7 @@ impl Filing<'_> {
             .worked(&HYDRAULIC_DIAMETER, &[at.bore, at.core])?;
         let area = self.working.worked(&OPEN_AREA, &[at.bore, at.core])?;
         let flux = self.settle(&FLUE_FLUX, &[at.flame.gas, area], section.flux)?;
+        self.rim_and_middle(at, (flue, section), (t, flux))?;
         let cp = self.property(&gas::SPECIFIC_HEAT, t, fuel, section.specific_heat)?;
         let viscosity = (section.viscosity, beyond.viscosity);
         let mu = self.carried_on(&gas::VISCOSITY, t, fuel, viscosity)?;
@@ -148,6 +149,24 @@ impl Filing<'_> {
         let soot = self.soot(fired.flame.soot);
         let flux = (section.radiant_flux, flue.beyond.radiation);
         self.flue_radiation(at, flue, (t, d_h, soot), (section.emissivity, flux))?;
+        Ok(())
+    }
+
+    /// Speed of the gas where the burner ends, and how far it runs before rim and middle are one.
+    fn rim_and_middle(
+        &mut self,
+        at: &At<'_>,
+        (flue, section): (&Flue, &Section),
+        (t, flux): (Ref, Ref),
+    ) -> Result<(), Refused> {
+        let from = [at.flame.fuel.molar_mass, t, at.water.air.p];
+        let rho = self.settle(&gas::DENSITY, &from, section.density)?;
+        let how = ("flux and density of the gas", "the one over the other");
+        let names = ("u", "speed of the gas where the burner ends");
+        let speed = self.marched(names, &M_PER_S, section.speed_m_s, &[flux, rho], how);
+        let radius = self.built(("R", "half the bore of the flue"), &M, flue.bore_m / 2.0);
+        self.working
+            .worked(&RADIAL_MIXING_LENGTH, &[speed, radius])?;
         Ok(())
     }
 

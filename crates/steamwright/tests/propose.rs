@@ -66,7 +66,7 @@ fn a_plan_is_written_once_and_checks_and_holds_its_engine() {
     for line in [
         "Stock on hand is that of ",
         "barrel: ",
-        "on hand (barrel-tube)",
+        "(barrel-tube)",
         "below-choke 12 mm (as given)",
         "The plan is in plan.toml.",
     ] {

@@ -18,7 +18,7 @@ mod vertical;
 mod weigh;
 
 use plan::section::{BoilerForm, Fuel};
-use plan::{Document, Filling, Plan, Problem, Workshop};
+use plan::{Choice as _, Document, Filling, Plan, Problem, Workshop};
 
 use crate::beside::Beside;
 use crate::check::Checked;
@@ -30,6 +30,7 @@ pub use weigh::Forbidden;
 use demand::Demand;
 use draft::Draft;
 use stock::Shop;
+use weigh::Weighed;
 
 /// A whole plan, how it came about, and what was found of it.
 #[derive(Clone, Debug)]
@@ -86,15 +87,15 @@ pub fn propose(text: &str, name: &str, workshop: &Workshop) -> Result<Proposal, 
         return Err(NotProposed::Faulty(read.problems));
     }
     let plan = read.content;
-    worked(&plan)?;
     let wanted = wanted(&plan);
     if !wanted.is_empty() {
         return Err(NotProposed::Wanted(wanted));
     }
+    let form = walk_for(&plan)?;
     let demand = Demand::of(&plan).ok_or(NotProposed::NoDemand)?;
     let metal = plan.boiler.metal.get().map_or(METAL, String::as_str);
     let shop = Shop::of(workshop, metal);
-    let walked = vertical::walk(&Draft::of(plan), (&shop, workshop), &demand);
+    let walked = (form.walk)(&Draft::of(plan), (&shop, workshop), &demand);
     let (draft, weighed) = walked.ok_or(NotProposed::NoDemand)?;
     document
         .fill(&fillings(&draft))
@@ -115,24 +116,40 @@ pub fn propose(text: &str, name: &str, workshop: &Workshop) -> Result<Proposal, 
 /// The metal of a boiler of which none is named.
 const METAL: &str = "CW024A";
 
-/// Whether form and fuel have a walk.
-fn worked(plan: &Plan) -> Result<(), NotProposed> {
-    let form = &plan.form;
-    if form.typed().is_some() && form.value() != Some(BoilerForm::VerticalFireTubes) {
-        return Err(no_walk(form.typed(), "vertical, wet firebox, fire tubes"));
-    }
-    let fuel = &plan.fire.fuel;
-    let coal = matches!(fuel.value(), Some(Fuel::Anthracite | Fuel::SteamCoal));
-    if fuel.typed().is_some() && !coal {
-        return Err(no_walk(fuel.typed(), "anthracite and steam coal"));
-    }
-    Ok(())
+/// The walk of one form of boiler. A form that comes later is a module with one of these.
+struct FormWalk {
+    form: BoilerForm,
+    /// Fuels that it is fired with.
+    fuels: &'static [Fuel],
+    walk: fn(&Draft, (&Shop, &Workshop), &Demand) -> Option<(Draft, Weighed)>,
 }
 
-fn no_walk<T>(typed: Option<&reckoning::Typed<T>>, worked: &'static str) -> NotProposed {
+/// Every walk there is.
+static WALKS: &[FormWalk] = &[FormWalk {
+    form: BoilerForm::VerticalFireTubes,
+    fuels: &[Fuel::Anthracite, Fuel::SteamCoal],
+    walk: vertical::walk,
+}];
+
+/// The walk for the form and the fuel of a plan that names both.
+fn walk_for(plan: &Plan) -> Result<&'static FormWalk, NotProposed> {
+    let of_form = |walk: &&FormWalk| plan.form.value() == Some(walk.form);
+    let Some(walk) = WALKS.iter().find(of_form) else {
+        let worked = WALKS.iter().map(|walk| walk.form.name()).collect();
+        return Err(no_walk(plan.form.typed(), worked));
+    };
+    let fuel = &plan.fire.fuel;
+    if fuel.value().is_some_and(|fuel| walk.fuels.contains(&fuel)) {
+        return Ok(walk);
+    }
+    let worked = walk.fuels.iter().map(|fuel| fuel.name()).collect();
+    Err(no_walk(fuel.typed(), worked))
+}
+
+fn no_walk<T>(typed: Option<&reckoning::Typed<T>>, worked: Vec<&'static str>) -> NotProposed {
     NotProposed::NoWalk {
         what: typed.map_or("a plan without it".to_owned(), |typed| typed.text.clone()),
-        worked: vec![worked],
+        worked,
     }
 }
 

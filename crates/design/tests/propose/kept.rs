@@ -76,7 +76,7 @@ fn a_whole_plan_keeps_every_line() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(8))]
+    #![proptest_config(ProptestConfig::with_cases(6))]
 
     /// Whatever a maker fixes and whatever is cut off, there is a plan that keeps it, or a reason.
     #[test]

@@ -65,7 +65,7 @@ fn a_plan_is_written_once_and_checks_and_holds_its_engine() {
     let told = text(&out.stdout);
     for line in [
         "Stock on hand is that of ",
-        "barrel: ",
+        "Barrel\n  boiler.barrel.outside 108 mm",
         "(barrel-tube)",
         "below-choke 12 mm (as given)",
         "The plan is in plan.toml.",

@@ -8,7 +8,7 @@ use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
 use super::files;
-use super::page::Page;
+use super::page::{Page, capital};
 use crate::output::{Answer, Failure};
 
 /// What `propose` takes.
@@ -97,16 +97,17 @@ fn account(proposal: &Proposal, workshop: Option<&Path>) -> String {
     page.paragraph("", &stock);
     page.blank();
     for step in &proposal.steps {
-        let head = format!("{}: ", step.step);
-        page.paragraph(&head, &told(step));
+        page.line(&capital(step.step));
+        page.paragraph("  ", &told(step));
     }
     page.blank();
     for answer in &proposal.checked.answers {
         let Some(verdict) = answer.verdict else {
             continue;
         };
-        let head = format!("{}: {}. ", answer.question.name(), verdict.words());
-        page.paragraph(&head, &answer.sentence);
+        let name = capital(answer.question.name());
+        page.line(&format!("{name}: {}", verdict.words()));
+        page.paragraph("  ", &answer.sentence);
     }
     page.blank();
     if !proposal.beside.is_empty() {

@@ -5,6 +5,7 @@ use reckoning::{Finding, Verdict};
 
 use super::{At, Walk, front, mounts, strength};
 use crate::check::mounted;
+use crate::propose::demand::Demand;
 use crate::propose::draft::size_mm;
 use crate::propose::fire;
 use crate::propose::stock::{TubeSize, same};
@@ -16,12 +17,16 @@ const LONGEST_MM: f64 = 500.0;
 const STEP_MM: f64 = 20.0;
 /// Outside diameters of the tubes tried, mm.
 const TUBES_MM: (f64, f64) = (6.0, 22.0);
-/// Least bore that is swept of soot, mm.
+/// Least bore that is swept of soot, and least wall that stands the brush and the fire, mm.
 const BORE_MM: f64 = 4.5;
+const WALL_MM: f64 = 0.8;
 /// Tubes across the firebox, at most: more of them are a winter of brazing.
 const MOST_ACROSS: f64 = 16.0;
-/// A share of the steam that is not worth more metal.
+/// A share of the steam that is not worth more metal, and one that is not worth more tubes.
 const WORTH: f64 = 0.98;
+const FEWER: f64 = 0.97;
+/// Outside of a barrel in thicknesses of its upper plate, before the proof has spoken.
+const PLATE: f64 = 36.0;
 /// Steam made over the high end of what is asked for.
 const WANTED: f64 = 1.15;
 /// Rounds in which the blast is made stronger, so that it holds in nine cases of ten too.
@@ -55,6 +60,9 @@ pub(super) fn along(walk: &mut Walk<'_>) -> Fire {
 fn pack(walk: &mut Walk<'_>) {
     let mut made: Vec<(TubeSize, f64)> = Vec::new();
     let mut crowded: Vec<(TubeSize, f64)> = Vec::new();
+    let thinnest = walk.sizes.upper;
+    let likely = walk.shop.sheet(walk.sizes.barrel.outside / PLATE);
+    walk.sizes.upper = likely.map_or(thinnest, |sheet| sheet.thickness);
     for tube in tubes(walk) {
         walk.sizes.tube = tube.clone();
         walk.sizes.length = 2.0 * SHORTEST_MM;
@@ -65,16 +73,18 @@ fn pack(walk: &mut Walk<'_>) {
         let Some(ratio) = state.steaming_ratio() else {
             continue;
         };
-        let highest = state.leaving_m_s * walk.demand.high / walk.demand.likely;
-        if highest <= LEAVING_M_S {
+        // As fast as it will be when the blast is as strong as it has to be.
+        let fastest = state.leaving_m_s * wanted(walk.demand) / ratio;
+        if fastest <= SURELY * LEAVING_M_S {
             made.push((tube, ratio));
         } else {
             crowded.push((tube, ratio));
         }
     }
+    walk.sizes.upper = thinnest;
     let among = if made.is_empty() { crowded } else { made };
     let most = among.iter().map(|(_, ratio)| *ratio).fold(0.0, f64::max);
-    let worth = among.into_iter().rev().find(|(_, r)| *r >= WORTH * most);
+    let worth = among.into_iter().rev().find(|(_, r)| *r >= FEWER * most);
     if let Some((tube, _)) = worth {
         walk.sizes.tube = tube;
     }
@@ -85,13 +95,21 @@ fn tubes(walk: &Walk<'_>) -> Vec<TubeSize> {
     let least = walk.sizes.firebox.bore() / MOST_ACROSS;
     let mut tubes: Vec<TubeSize> = walk.shop.tubes.clone();
     tubes.retain(|t| (TUBES_MM.0..=TUBES_MM.1).contains(&t.outside));
-    tubes.retain(|t| t.bore() >= BORE_MM && t.outside >= least);
+    tubes.retain(|t| t.wall >= WALL_MM && t.bore() >= BORE_MM && t.outside >= least);
     tubes.dedup_by(|b, a| same(a.outside, b.outside));
     tubes
 }
 
-/// Speed of steam out of the water that a check allows, m/s.
+/// Speed of steam out of the water that a check allows, m/s, and the share of it that is used, so
+/// that the check is met in nine cases of ten too.
 const LEAVING_M_S: f64 = 0.05;
+const SURELY: f64 = 0.8;
+
+/// The steaming ratio, with every number at its value, that makes what is wanted at the high end
+/// of the demand.
+fn wanted(demand: &Demand) -> f64 {
+    WANTED * demand.high / demand.likely
+}
 
 /// Longer tubes as long as they bring more steam and have room.
 fn lengthen(walk: &mut Walk<'_>) {
@@ -147,7 +165,7 @@ fn blower(walk: &mut Walk<'_>, plant: &Plant) {
 /// The blast with which the fire makes the steam at the high end of the demand, and in nine cases
 /// of ten of what may be true.
 fn blast(walk: &mut Walk<'_>, plant: &Plant) -> Option<Steaming> {
-    let mut wanted = WANTED * walk.demand.high / walk.demand.likely;
+    let mut wanted = wanted(walk.demand);
     let mut last = None;
     for _ in 0..ROUNDS {
         let Some(choice) = front::seek(&walk.draft, plant, wanted) else {

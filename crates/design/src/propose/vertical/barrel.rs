@@ -69,9 +69,9 @@ pub(super) fn ring(at: &At<'_>) -> Option<Choice> {
     Some(
         Choice::of("foundation ring")
             .set("boiler.foundation-ring.depth", mm(at.sizes.ring))
-            .between("6 to 20 mm")
+            .between("depths of 8 to 20 mm")
             .because(
-                "the least depth, from 8 mm, whose joints and whose bending are met",
+                "the least whose joints and whose bending are met",
                 Origin::CommonPractice,
             ),
     )

@@ -6,8 +6,9 @@ use super::At;
 use crate::propose::choice::{Choice, mm, plain, text};
 use crate::propose::draft::size_mm;
 
-/// Least metal between brazed holes, mm.
-const BETWEEN_MM: f64 = 2.5;
+/// Least metal between brazed holes, mm: half a millimetre over what is asked, so that steam gets
+/// up between the tubes.
+const BETWEEN_MM: f64 = 3.0;
 /// Strip at the edge of the nest, mm; the bend of the flange usually asks more.
 const EDGE_MM: f64 = 2.5;
 
@@ -30,11 +31,11 @@ pub(super) fn choice(at: &At<'_>) -> Option<Choice> {
             .set("boiler.tubes.pitch", mm(pitch))
             .set("boiler.tubes.margin", mm(EDGE_MM))
             .set("boiler.tubes.joint", text("seen both sides"))
-            .between("tubes of 6 to 22 mm packed in triangles on the flat of the plates")
+            .between("tubes of 8 to 22 mm and walls from 0.8 mm, packed in triangles on the plates")
             .because(
                 format!(
-                    "{}: the widest, and so the fewest to braze, within two hundredths of the \
-                     most steam; the metal between two holes is as wide as the thicker plate",
+                    "{}: the widest, and so the fewest to braze, within three hundredths of the \
+                     most steam, that leave the water its surface; the metal between two holes is as wide as the thicker plate, and 3 mm",
                     tube.words()
                 ),
                 Origin::FromMemory,

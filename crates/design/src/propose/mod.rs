@@ -116,12 +116,15 @@ pub fn propose(text: &str, name: &str, workshop: &Workshop) -> Result<Proposal, 
 /// The metal of a boiler of which none is named.
 const METAL: &str = "CW024A";
 
+/// Where a walk ended: the plan and what was found of it; nothing where there was no place to begin.
+type Walked = Option<(Draft, Weighed)>;
+
 /// The walk of one form of boiler. A form that comes later is a module with one of these.
 struct FormWalk {
     form: BoilerForm,
     /// Fuels that it is fired with.
     fuels: &'static [Fuel],
-    walk: fn(&Draft, (&Shop, &Workshop), &Demand) -> Option<(Draft, Weighed)>,
+    walk: fn(&Draft, (&Shop, &Workshop), &Demand) -> Walked,
 }
 
 /// Every walk there is.

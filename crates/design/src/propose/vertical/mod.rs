@@ -25,6 +25,7 @@ use reckoning::Verdict;
 
 use self::along::{Fire, along};
 use self::shells::Shells;
+use super::Walked;
 use super::choice::Choice;
 use super::demand::Demand;
 use super::draft::{Draft, size_mm};
@@ -140,12 +141,8 @@ impl Walk<'_> {
 }
 
 /// Walks until a plan meets every question; else gives the one with the least against it.
-pub(super) fn walk(
-    draft: &Draft,
-    (shop, workshop): (&Shop, &Workshop),
-    demand: &Demand,
-) -> Option<(Draft, Weighed)> {
-    let mut best: Option<(Draft, Weighed)> = None;
+pub(super) fn walk(draft: &Draft, (shop, workshop): (&Shop, &Workshop), demand: &Demand) -> Walked {
+    let mut best: Walked = None;
     let mut limits = Limits::default();
     let mut checked = 0;
     let pairs = shells::candidates(draft, shop, demand);

@@ -25,6 +25,7 @@ pub mod flue;
 pub mod heat;
 mod inputs;
 pub mod jets;
+mod over_draught;
 mod pass;
 pub mod rules;
 mod seek;
@@ -53,7 +54,11 @@ pub use inputs::{
     Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, ExhaustWater, Inputs, Leak, Site,
     air_enthalpy,
 };
-pub use rules::{CARRIED, Carried, Judging, RULES, findings, water_findings};
+pub use over_draught::{OverDraught, over_draught};
+pub use rules::{
+    CARRIED, Carried, Judging, RULES, StrongestGas, TankAsked, TankEnds, TankTime, carbon_monoxide,
+    findings, steam_jets, strongest_gas, tank_lasts, water_findings,
+};
 pub use starved::Starved;
 pub use state::{FireState, PassState, WaterState};
 pub use sweep::{Crossing, Outlook, Point, Slopes, Stability, Step, Sweep, Word, sweep};

@@ -158,7 +158,12 @@ pub static ASSUMPTIONS: &[Entering] = &[
     Entering {
         assumption: &INLET_LOSS,
         set: |i, v| i.chimney.inlet_heads = v,
-        get: |i| Some(i.chimney.inlet_heads),
+        get: |i| i.firing.bed().map(|_| i.chimney.inlet_heads),
+    },
+    Entering {
+        assumption: &INLET_PLAIN,
+        set: |i, v| i.chimney.inlet_heads = v,
+        get: |i| i.firing.flame().map(|_| i.chimney.inlet_heads),
     },
     Entering {
         assumption: &FRICTION,
@@ -214,7 +219,12 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &TUBE_EMISSIVITY,
-        set: |i, v| tubes(i, |t| t.wall_emissivity = v),
+        // A firebox round a flame is sooted as its tubes are.
+        set: |i, v| {
+            tubes(i, |t| t.wall_emissivity = v);
+            let fired = i.firing.flame_box_mut();
+            fired.into_iter().for_each(|f| f.firebox.wall_emissivity = v);
+        },
         get: |i| Some(i.firing.tubes()?.wall_emissivity),
     },
     Entering {

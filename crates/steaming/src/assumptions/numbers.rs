@@ -170,6 +170,13 @@ pub(super) static INLET_LOSS: Assumption = ratio(
     [0.10, 0.06, 0.50],
     TRADE,
 );
+/// A plain tube on the smokebox, without the bell that a blast wants; a rounded edge at the low end.
+pub(super) static INLET_PLAIN: Assumption = ratio(
+    "chimney.inlet-loss for a flame",
+    "loss of the gas where it enters a plain chimney, in velocity heads",
+    [0.50, 0.20, 0.60],
+    TRADE,
+);
 pub(super) static FRICTION: Assumption = ratio(
     "chimney.friction",
     "friction of the mixing length, in velocity heads of the mixture",

@@ -31,7 +31,7 @@ impl Filing<'_> {
         let soot = self.soot(fired.flame.soot);
         let emitted = self.settle(&SOOTY_EMISSIVITY, &[gas, soot], state.gas_emissivity)?;
         let names = ("eps_s", "emissivity of the wall of the firebox");
-        let field = "boiler.firebox.wall-emissivity";
+        let field = "boiler.tubes.emissivity";
         let wall = self.given::<Ratio>(field, names, &ONE, of.wall_emissivity);
         let from = [wall, emitted];
         let effective = self.settle(&ENCLOSURE_EMISSIVITY, &from, state.effective)?;

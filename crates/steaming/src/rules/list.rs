@@ -4,6 +4,11 @@ use formulas::sources::STEAM_ENGINES_1911;
 use reckoning::source::{COMMON_PRACTICE, DERIVED};
 use reckoning::{Cite, Rule};
 
+use super::flame_list::{
+    AIR, BURNT_AT_END, BURNT_AT_TUBES, CARBON_MONOXIDE, CLEAR_OF_METAL, LIFT, LIGHT_BACK,
+    STEAM_JETS, STRONGEST_GAS, TANK_LASTS,
+};
+
 /// Steam made against steam asked for.
 pub static HOLDS: Rule = Rule {
     id: "steaming.holds",
@@ -129,4 +134,14 @@ pub static RULES: &[&Rule] = &[
     &COIL_LOSS,
     &WATER_LASTS,
     &FEED_KEEPS_UP,
+    &AIR,
+    &BURNT_AT_TUBES,
+    &BURNT_AT_END,
+    &CLEAR_OF_METAL,
+    &LIFT,
+    &LIGHT_BACK,
+    &STEAM_JETS,
+    &CARBON_MONOXIDE,
+    &TANK_LASTS,
+    &STRONGEST_GAS,
 ];

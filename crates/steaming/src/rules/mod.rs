@@ -7,22 +7,33 @@
 
 mod carried;
 mod checks;
+mod flame;
+mod flame_list;
 mod list;
+mod tank;
 mod water;
 
 pub use carried::{CARRIED, Carried};
+pub use flame::{StrongestGas, carbon_monoxide, steam_jets, strongest_gas};
+pub use flame_list::{
+    AIR, BURNT_AT_END, BURNT_AT_TUBES, CARBON_MONOXIDE, CLEAR_OF_METAL, LIFT, LIGHT_BACK,
+    STEAM_JETS, STRONGEST_GAS, TANK_LASTS,
+};
 pub use list::{
     BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
     FEED_KEEPS_UP, HOLDS, RULES, WATER_LASTS,
 };
+pub use tank::{TankAsked, TankEnds, TankTime, tank_lasts};
 pub use water::water_findings;
 
 use reckoning::finding::{Compared, compare};
 use reckoning::quantity::show;
 use reckoning::{Assumption, Condition, Finding, Origin, Rule, Verdict, Working};
 
-use self::checks::{Asked, CHECKS};
+use self::checks::{Asked, CHECKS, Check};
+use self::flame::FLAME_CHECKS;
 use crate::band::{Band, Draws};
+use crate::fault::NotSettled;
 use crate::state::FireState;
 use crate::sweep::Sweep;
 
@@ -48,27 +59,39 @@ pub fn findings(judging: &Judging<'_>) -> Vec<Finding> {
     let Some(state) = judging.sweep.state_at(judging.working_pa) else {
         return vec![unsettled(judging)];
     };
-    CHECKS
-        .iter()
+    let found = checks()
         .filter_map(|check| judged(&check.asked(), state, judging))
-        .collect()
+        .collect();
+    flame::completed(state, found)
+}
+
+/// Every comparison of a state, in the order in which they are told.
+fn checks() -> impl Iterator<Item = &'static Check> {
+    CHECKS.iter().chain(FLAME_CHECKS)
 }
 
 /// Without a state nothing can be said of any rule; the one that matters says so.
 fn unsettled(judging: &Judging<'_>) -> Finding {
-    let why = judging.sweep.refusal_at(judging.working_pa).map_or_else(
+    let refusal = judging.sweep.refusal_at(judging.working_pa);
+    let why = refusal.map_or_else(
         || "the working pressure was not asked of the sweep".to_owned(),
         ToString::to_string,
     );
+    // A flame that starves is no want of knowledge: it is known not to hold.
+    let starves = matches!(refusal, Some(NotSettled::NotEnoughAir(_)));
     Finding {
         rule: &HOLDS,
         set: "",
-        verdict: Verdict::Unproved,
+        verdict: if starves {
+            Verdict::NotMet
+        } else {
+            Verdict::Unproved
+        },
         tight: false,
         conditions: Vec::new(),
         place: "fire".to_owned(),
         says: format!("The fire has no balance at working pressure: {why}."),
-        remedy: Some(HOLDS.remedy.to_owned()),
+        remedy: Some(if starves { AIR.remedy } else { HOLDS.remedy }.to_owned()),
         margin: None,
         weakest_origin: judging.working.weakest(),
         working: judging.working.clone(),
@@ -77,9 +100,7 @@ fn unsettled(judging: &Judging<'_>) -> Finding {
 
 /// The margin of each check that the state can be asked, in the order of the list.
 pub(crate) fn margins(state: &FireState) -> impl Iterator<Item = (&'static Rule, f64)> + '_ {
-    CHECKS
-        .iter()
-        .filter_map(|check| Some((check.rule, (check.margin)(state)?)))
+    checks().filter_map(|check| Some((check.rule, (check.margin)(state)?)))
 }
 
 fn judged(check: &Asked<'_>, state: &FireState, judging: &Judging<'_>) -> Option<Finding> {
@@ -111,7 +132,7 @@ fn judged(check: &Asked<'_>, state: &FireState, judging: &Judging<'_>) -> Option
         },
         place: check.place.to_owned(),
         says: says(check, (value, limit), band.as_ref(), judging),
-        remedy: (!met).then(|| remedy(check, compared.verdict, band.as_ref())),
+        remedy: (!met).then(|| remedy(check, state, compared.verdict, band.as_ref())),
         margin: Some(margin),
         weakest_origin: if assumed {
             Origin::Assumed
@@ -217,12 +238,27 @@ fn spread(band: &Band) -> String {
     text
 }
 
-fn remedy(check: &Asked<'_>, verdict: Verdict, band: Option<&Band>) -> String {
+fn remedy(
+    check: &Asked<'_>,
+    state: &FireState,
+    verdict: Verdict,
+    band: Option<&Band>,
+) -> String {
+    let flame = state.pass.firing.flame().is_some();
+    let remedy = if flame && std::ptr::eq(check.rule, &HOLDS) {
+        MORE_OF_A_FLAME
+    } else {
+        check.rule.remedy
+    };
     match (verdict, band.and_then(Band::dominant)) {
         (Verdict::Unproved, Some(share)) => format!(
-            "measure {} ({}), which decides it most; or {}",
-            share.entering.assumption.meaning, share.entering.assumption.id, check.rule.remedy
+            "measure {} ({}), which decides it most; or {remedy}",
+            share.entering.assumption.meaning, share.entering.assumption.id
         ),
-        _ => check.rule.remedy.to_owned(),
+        _ => remedy.to_owned(),
     }
 }
+
+/// What makes more steam of a flame.
+const MORE_OF_A_FLAME: &str = "a larger jet where the air allows it, more cross tubes, a better \
+                               lagged shell, a slower engine";

@@ -13,7 +13,7 @@ use crate::parts_answer;
 use crate::proof_door::{self, PlateGeometry};
 use crate::question::{Answer, Question};
 use crate::sentence;
-use crate::steam_answer::{Asked, Steaming};
+use crate::steam_answer::{Asked, OF_THE_ENGINE, Steaming};
 use crate::uncovered;
 
 /// A part, for the lists of it.
@@ -113,7 +113,11 @@ pub fn check_by(
 /// Every finding of the plant, the fire and the proof under its question.
 fn judged(resolved: &Resolved, steaming: &Steaming, proof: &Proof) -> Vec<Judged> {
     let parts = resolved.findings.iter().cloned();
-    let fire = steaming.run.iter().flat_map(|run| &run.findings).cloned();
+    let fires = steaming.fires();
+    let fire = fires
+        .filter_map(|fire| fire.run.as_ref())
+        .flat_map(|run| &run.findings)
+        .cloned();
     let leading = proof.leading().cloned();
     let beside = proof.beside().cloned();
     parts
@@ -140,7 +144,11 @@ pub(crate) fn mounted(
 /// Every empty field that would let more be worked out, once.
 fn gaps(resolved: &Resolved, steaming: &Steaming) -> Vec<String> {
     let mut fields: Vec<String> = resolved.gaps.iter().map(|gap| gap.field.clone()).collect();
-    fields.extend(steaming.taken.gaps.iter().cloned());
+    fields.extend(
+        steaming
+            .fires()
+            .flat_map(|fire| fire.taken.gaps.iter().cloned()),
+    );
     fields.sort_unstable();
     fields.dedup();
     fields
@@ -170,15 +178,13 @@ fn under(question: Question, standing: Standing, finding: Finding) -> Judged {
     }
 }
 
-/// Rules of the engine belong to the duty, the others to the fire.
+/// Rules of the engine, its water and its gas belong to the duty, the others to the fire.
 fn by_fire(finding: Finding) -> Judged {
-    let question = match finding.rule.id {
-        "steaming.back-pressure"
-        | "steaming.compression"
-        | "steaming.engine-heat"
-        | "steaming.water-lasts"
-        | "steaming.feed-keeps-up" => Question::Duty,
-        _ => Question::Steaming,
+    let id = finding.rule.id;
+    let question = if OF_THE_ENGINE.contains(&id) || id == "flame.tank-lasts" {
+        Question::Duty
+    } else {
+        Question::Steaming
     };
     under(question, Standing::Leads, finding)
 }

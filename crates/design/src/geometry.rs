@@ -1,30 +1,62 @@
 //! What the fire and the proof must know of the plant's geometry.
 
-use plant::Plant;
 use plant::layout::Pattern;
+use plant::{CrossTube, LyingVessel, Plant};
 use reckoning::quantity::{Length, Quantity};
 use reckoning::{Given, Known, Origin};
 
-use crate::fire::Geometry;
+use crate::fire::{CrossWay, FlueWay, Geometry, TubeWay, Way};
 use crate::proof_door::PlateGeometry;
 
 /// The geometry of the fire; `None` where a part of it is not known.
 #[must_use]
 pub(crate) fn of_fire(plan: &plan::Plan, plant: &Plant) -> Option<Geometry> {
-    let nest = plant.nest.as_ref()?;
-    let smokebox = &plan.smokebox;
-    let outside = smokebox.outside.likely()?.value;
-    let wall = smokebox.wall.likely()?.value;
+    let smokebox_m = bore(&plan.smokebox.outside, &plan.smokebox.wall);
+    let way = match &plant.lying {
+        Some(lying) => Way::Flue(flue(lying)?),
+        None => {
+            // Over a coal fire there is no chimney without a smokebox.
+            smokebox_m?;
+            Way::Tubes(tubes(plan, plant)?)
+        }
+    };
     let water = plant.water.as_ref()?;
     Some(Geometry {
+        water_surface_m2: water.surface.value.si(),
+        steam_space_m: (water.extent().1 - water.level.value).si(),
+        smokebox_m,
+        way,
+    })
+}
+
+fn tubes(plan: &plan::Plan, plant: &Plant) -> Option<TubeWay> {
+    let nest = plant.nest.as_ref()?;
+    Some(TubeWay {
         // As many as can stand: more asked for is a finding of its own.
         tubes: nest.tubes.len() as f64,
         tube_length_m: nest.length.as_ref()?.value.si(),
         firebox_m2: plant.surfaces.firebox()?.value.si(),
-        water_surface_m2: water.surface.value.si(),
-        steam_space_m: (water.extent().1 - water.level.value).si(),
-        smokebox_m: (outside - wall * 2.0).si(),
         firebox_bore_m: bore(&plan.boiler.firebox.outside, &plan.boiler.firebox.wall),
+        firebox_height_m: plant.firebox_length.as_ref().map(|l| l.value.si()),
+    })
+}
+
+/// The flue with the tubes across it, measured from its mouth.
+fn flue(lying: &LyingVessel) -> Option<FlueWay> {
+    let (flue, cross) = (&lying.flue, lying.cross_tubes.as_ref()?);
+    let along = |tube: &CrossTube| (tube.along - flue.mouth).si();
+    let first = cross.tubes.first().map(along);
+    let second = cross.tubes.get(1).map(along);
+    let cross = first.map(|first_m| CrossWay {
+        count: u32::try_from(cross.tubes.len()).unwrap_or(u32::MAX),
+        outside_m: cross.outside.si(),
+        first_m,
+        spacing_m: second.map_or(0.0, |second_m| second_m - first_m),
+    });
+    Some(FlueWay {
+        bore_m: flue.bore.si(),
+        length_m: flue.length.si(),
+        cross,
     })
 }
 

@@ -4,7 +4,7 @@ use plan::Plan;
 use proof::Proof;
 use reckoning::Verdict;
 use reckoning::quantity::{KG, KG_PER_H, Quantity, WATT, show};
-use steaming::FireState;
+use steaming::{FireState, NotSettled};
 
 use crate::answer::{Judged, counted, foremost, worst};
 use crate::question::{Answer, Question};
@@ -68,16 +68,51 @@ fn water_unsaid(plan: &Plan) -> String {
     )
 }
 
-/// Whether the fire makes the steam.
+/// Whether the fire makes the steam; of a boiler with two fires, whether each does.
 pub(crate) fn fire(steaming: &Steaming, judged: &[Judged]) -> Answer {
     let question = Question::Steaming;
-    let Some(run) = &steaming.run else {
-        return wanting(question, steaming, "the fire");
+    let (mut verdict, mut sentence) = match one_fire(steaming) {
+        Some(sentence) => (worst(question, judged), sentence),
+        None => {
+            let answer = wanting(question, steaming, "the fire");
+            (answer.verdict, answer.sentence)
+        }
     };
-    let outlook = run.outlook.as_ref().map_or_else(
-        || "The fire has no balance at working pressure.".to_owned(),
-        |outlook| outlook.sentence.clone(),
-    );
+    if let Some(on_gas) = &steaming.on_gas {
+        match one_fire(on_gas) {
+            Some(told) => sentence.push_str(&format!(" On gas: {told}")),
+            None => {
+                let answer = wanting(question, on_gas, "the gas fire");
+                verdict = verdict.max(answer.verdict);
+                sentence.push_str(&format!(" {}", answer.sentence));
+            }
+        }
+    }
+    Answer {
+        question,
+        verdict,
+        sentence,
+    }
+}
+
+/// What one fire does by itself, and how surely; `None` where it was not run.
+fn one_fire(steaming: &Steaming) -> Option<String> {
+    let run = steaming.run.as_ref()?;
+    let refusal = steaming.working_pa.and_then(|pa| run.sweep.refusal_at(pa));
+    let outlook = match (&run.outlook, refusal) {
+        (Some(outlook), _) => outlook.sentence.clone(),
+        (None, Some(NotSettled::NotEnoughAir(starved))) => format!("The flame has {starved}."),
+        (None, Some(why)) => format!("The fire has no balance at working pressure: {why}."),
+        (None, None) => steaming.working_state().map_or_else(
+            || "The fire has no balance at working pressure.".to_owned(),
+            |state| {
+                format!(
+                    "Nothing asks for steam; the fire makes {}.",
+                    show::quantity(state.evaporation_kg_s, &KG_PER_H, 3)
+                )
+            },
+        ),
+    };
     let band = run.band.as_ref().map_or(String::new(), |band| {
         let most = band.dominant().map_or(String::new(), |share| {
             format!(
@@ -91,11 +126,7 @@ pub(crate) fn fire(steaming: &Steaming, judged: &[Judged]) -> Answer {
             show::figures(band.high, 3)
         )
     });
-    Answer {
-        question,
-        verdict: worst(question, judged),
-        sentence: format!("{outlook}{band}"),
-    }
+    Some(format!("{outlook}{band}"))
 }
 
 /// Whether every pressure part is strong enough.
@@ -148,6 +179,11 @@ pub(crate) fn list(names: &[String]) -> String {
 }
 
 impl Steaming {
+    /// The fire, and the second one of a boiler that has two.
+    pub fn fires(&self) -> impl Iterator<Item = &Self> {
+        std::iter::once(self).chain(self.on_gas.as_deref())
+    }
+
     /// The state at working pressure.
     #[must_use]
     pub fn working_state(&self) -> Option<&FireState> {

@@ -9,7 +9,8 @@ use steaming::{
     Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Sweep,
 };
 
-use crate::fire::{CoilHeat, Door, Taken, door};
+use crate::fire::{CoilHeat, Door, Greatest, Taken, door, door_on_gas};
+use crate::flame_answer::FlameAnswer;
 
 /// Pressures of a sweep between the least and the valve.
 const SWEEP_POINTS: usize = 16;
@@ -37,6 +38,8 @@ pub struct Steaming {
     pub coil: Option<CoilHeat>,
     /// Why the loop did not run on whole inputs.
     pub fault: Option<NotSettled>,
+    /// The same of the gas fire of a coal boiler that has a burner too.
+    pub on_gas: Option<Box<Steaming>>,
 }
 
 /// The loop over pressure and its band at the working pressure.
@@ -54,17 +57,21 @@ pub struct Run {
     pub cures: Vec<Cure>,
     /// What the rules of steaming found.
     pub findings: Vec<Finding>,
+    /// What is told of a flame besides.
+    pub flame: Option<FlameAnswer>,
 }
 
 /// What a plan asks of its fire: all that the answer rests on.
 #[derive(Clone, Debug)]
 pub struct Asked<'a> {
-    /// The plan, for what it says of the water.
+    /// The plan, for what it says of the water and of the gas.
     pub plan: &'a Plan,
     /// The plant, for the room that the water has.
     pub plant: &'a Plant,
     /// What was taken at the door.
     pub door: Door,
+    /// The same of the gas fire of a coal boiler; `None` where there is but one fire.
+    pub on_gas: Option<Door>,
     /// Working pressure, Pa gauge.
     pub working_pa: Option<f64>,
     /// Pressure at which the valve lifts, Pa gauge.
@@ -83,34 +90,53 @@ impl<'a> Asked<'a> {
     pub fn of(plan: &'a Plan, plant: &'a Plant) -> Self {
         let geometry = crate::geometry::of_fire(plan, plant);
         let mut door = door(plan, geometry.as_ref());
+        let mut on_gas = door_on_gas(plan, geometry.as_ref());
+        for other in &mut on_gas {
+            other.taken.wanted(&plan.duty.pressure);
+            valve_pressure(plan, &mut other.taken);
+        }
         Self {
             plan,
             plant,
             working_pa: door.taken.wanted(&plan.duty.pressure),
             valve_pa: valve_pressure(plan, &mut door.taken),
             door,
+            on_gas,
         }
     }
 
     /// Runs the loop.
     #[must_use]
     pub fn answered(self) -> Steaming {
-        let unlit = self.unlit();
-        let blower = self.door.blower;
-        let taken = &unlit.taken;
-        let greatest = unlit
-            .inputs
-            .zip(unlit.valve_pa)
-            .and_then(|(inputs, valve)| {
-                crate::fire::greatest(&inputs, blower, &taken.assumed, valve)
-            });
+        let (first, greatest) = self.one_answered(&self.door);
+        let second = self.on_gas.as_ref().map(|door| self.one_answered(door));
+        let (on_gas, other) = second.map_or((None, None), |(on_gas, g)| (Some(on_gas), g));
+        // A boiler of two fires wants a valve for the stronger: while one is not known, nor is it.
+        let greatest = match (&on_gas, greatest, other) {
+            (None, greatest, _) => greatest,
+            (Some(_), Some(one), Some(other)) => Some(one.or(other)),
+            (Some(_), ..) => None,
+        };
+        let (greatest, coil) = greatest.map_or((None, None), |g| (Some(g.steam), g.coil));
+        Steaming {
+            greatest,
+            coil,
+            on_gas: on_gas.map(|mut on_gas| {
+                on_gas.told_apart();
+                Box::new(on_gas)
+            }),
+            ..first
+        }
+    }
+
+    /// The answer of one fire, and what it does at its greatest.
+    fn one_answered(&self, door: &Door) -> (Steaming, Option<Greatest>) {
+        let unlit = self.one_unlit(door);
         let ran = match (&unlit.inputs, unlit.working_pa, unlit.valve_pa) {
-            (Some(inputs), Some(working), Some(valve)) => Some(run(
-                (self.plan, self.plant),
-                inputs,
-                (working, valve),
-                taken,
-            )),
+            (Some(inputs), Some(working), Some(valve)) => {
+                let at = (working, valve);
+                Some(run((self.plan, self.plant), inputs, at, &unlit.taken))
+            }
             _ => None,
         };
         let (run, fault) = match ran {
@@ -118,33 +144,82 @@ impl<'a> Asked<'a> {
             Some(Err(fault)) => (None, Some(fault)),
             None => (None, None),
         };
-        let (greatest, coil) = greatest.map_or((None, None), |g| (Some(g.steam), g.coil));
-        Steaming {
-            run,
+        let greatest = self.greatest(&unlit, door, run.as_ref());
+        (
+            Steaming {
+                run,
+                fault,
+                ..unlit
+            },
             greatest,
-            coil,
-            fault,
-            ..unlit
+        )
+    }
+
+    /// What a fire does at its greatest: a gas fire on its hottest day, any other at the best of
+    /// its band.
+    fn greatest(&self, unlit: &Steaming, door: &Door, run: Option<&Run>) -> Option<Greatest> {
+        let (inputs, valve_pa) = (unlit.inputs.as_ref()?, unlit.valve_pa?);
+        let assumed = &unlit.taken.assumed;
+        let burner = inputs.firing.flame().and_then(|flame| flame.burner());
+        if burner.is_none() {
+            return crate::fire::greatest(inputs, door.blower, assumed, valve_pa);
         }
+        let day = run?.flame.as_ref()?.hottest.as_ref()?;
+        crate::fire::greatest_on_gas(inputs, day, assumed, valve_pa)
     }
 
     /// What is known before the fire is lit: what was taken, and the engine alone.
     #[must_use]
     pub fn unlit(&self) -> Steaming {
-        let (door, working_pa) = (&self.door, self.working_pa);
         Steaming {
-            engine_alone: engine_alone(door.engine, door.site, working_pa),
+            on_gas: self
+                .on_gas
+                .as_ref()
+                .map(|door| Box::new(self.one_unlit(door))),
+            ..self.one_unlit(&self.door)
+        }
+    }
+
+    fn one_unlit(&self, door: &Door) -> Steaming {
+        Steaming {
+            engine_alone: engine_alone(door.engine, door.site, self.working_pa),
             taken: door.taken.clone(),
             inputs: door.inputs,
-            working_pa,
+            working_pa: self.working_pa,
             valve_pa: self.valve_pa,
             run: None,
             greatest: None,
             coil: None,
             fault: None,
+            on_gas: None,
         }
     }
 }
+
+impl Steaming {
+    /// The second fire of a boiler told apart from the first: of what both are asked it keeps
+    /// what differs, under places of its own.
+    fn told_apart(&mut self) {
+        let Some(run) = &mut self.run else {
+            return;
+        };
+        run.findings.retain(|f| !OF_THE_ENGINE.contains(&f.rule.id));
+        for finding in &mut run.findings {
+            if finding.rule.id.starts_with("steaming.") {
+                finding.place.insert_str(0, "on-gas.");
+            }
+        }
+    }
+}
+
+/// Rules that are asked of the engine and its water, whichever fire there is.
+pub(crate) const OF_THE_ENGINE: [&str; 5] = [
+    "steaming.back-pressure",
+    "steaming.compression",
+    "steaming.engine-heat",
+    "steaming.water-lasts",
+    "steaming.feed-keeps-up",
+];
 
 /// The engine with its exhaust let into the open air.
 fn engine_alone(
@@ -192,9 +267,15 @@ fn run(
         working: &working,
     };
     let mut findings = steaming::findings(&judging);
+    let flame = crate::flame_answer::flame(plan, inputs, &judging, &mut findings);
     findings.extend(crate::fire::water(plan, plant, &judging));
     Ok(Run {
+<<<<<<< HEAD
         cures: cures((plan, plant), &findings, inputs, working_pa),
+=======
+        flame,
+        cures: cures(&findings, inputs, working_pa),
+>>>>>>> c015945 (Take gas and spirit fires, and the gas fire of a coal boiler, through the door of design)
         sweep,
         outlook,
         draws,

@@ -28,7 +28,7 @@ pub use gas_path::{GasSection, Stretch};
 pub use horizontal::{CrossTube, CrossTubes, EndField, FlueInPlace, LyingVessel};
 pub use joint::{Joint, Seen};
 pub use known::Gap;
-pub use metal::density;
+pub use metal::{density, specific_heat};
 pub use plant::{Outline, Plant, Resolved, Surfaces, resolve};
 pub use rules::*;
 pub use vertical::{Nest, StandingPlate, Vessel};

@@ -1,9 +1,11 @@
 //! The greatest evaporation that a safety valve must pass: the stronger of blast and blower.
 
+use super::HottestDay;
 use super::coil_heat::{self, CoilHeat, Heated};
 use formulas::steam::Saturated;
-use reckoning::quantity::{KG_PER_H, MassFlow, Quantity, show};
+use reckoning::quantity::{KG_PER_H, MassFlow, PERCENT, Quantity, Temperature, show};
 use reckoning::{Given, Known, Origin};
+use steaming::burner::GREATEST_SHARE;
 use steaming::{Blower, Entering, FireState, Inputs};
 
 /// Rise of pressure over the set pressure at which a valve must pass everything, as a share of
@@ -79,6 +81,62 @@ fn weakest(assumed: &[&'static Entering]) -> Origin {
         Origin::FromMemory
     } else {
         Origin::Assumed
+    }
+}
+
+/// The greatest evaporation of a gas fire, from its hottest day; how hot it makes the coil is
+/// that of the fire as it is meant to burn.
+#[must_use]
+pub(crate) fn greatest_on_gas(
+    inputs: &Inputs,
+    day: &HottestDay,
+    assumed: &[&'static Entering],
+    valve_pa: f64,
+) -> Option<Greatest> {
+    let reached = valve_pa * (1.0 + ACCUMULATION);
+    let latent = Saturated::at_pressure(reached + inputs.site.atmosphere_pa)
+        .ok()?
+        .h_lg();
+    let celsius = show::figures(Temperature::from_si(day.tank_k).c(), 3);
+    let steam = Known {
+        value: MassFlow::from_si(day.heat.to_water_w / latent),
+        given: Given::Chosen {
+            between: "the gases that the filling valve lets in".to_owned(),
+            reason: format!(
+                "{} in a tank of {celsius} °C, regulator and hand valve open: {} W through the jet, \
+                 of which {} % come to the water; feed shut, a tenth over the set pressure",
+                day.gas,
+                show::figures(day.heat.heat_w, 3),
+                show::figures(PERCENT.from_si(GREATEST_SHARE), 2)
+            ),
+            weakest: Origin::CommonPractice,
+        },
+    };
+    let fire = steaming::draws(inputs, reached, assumed).ok();
+    let heated: Vec<Heated> = fire.iter().filter_map(coil_heat::heated).collect();
+    Some(Greatest {
+        steam,
+        coil: inputs
+            .dryer
+            .and_then(|_| coil_heat::worst(&heated, Origin::Assumed)),
+    })
+}
+
+impl Greatest {
+    /// The greater of two fires of one boiler, and the hotter coil.
+    pub(crate) fn or(self, other: Self) -> Self {
+        let standing = |g: &Self| g.coil.as_ref().map(|coil| coil.standing.value.si());
+        let coil = if standing(&other) > standing(&self) {
+            other.coil
+        } else {
+            self.coil
+        };
+        let steam = if other.steam.value.si() > self.steam.value.si() {
+            other.steam
+        } else {
+            self.steam
+        };
+        Self { steam, coil }
     }
 }
 

@@ -3,40 +3,34 @@
 //! Everything that the loop needs is taken here, with its origin. A field that is empty is taken
 //! from the assumption of the same name; where there is none it is a gap, and the loop is not run.
 
+mod burns;
 mod coil_heat;
+mod flame;
+mod gas;
 mod greatest;
+mod hottest;
 mod parts;
 mod supply;
 mod taken;
+mod tank;
+mod way;
 
 pub use coil_heat::CoilHeat;
+pub(crate) use greatest::greatest_on_gas;
 pub use greatest::{Greatest, greatest};
+pub use hottest::HottestDay;
+pub(crate) use hottest::hottest_day;
 pub use supply::{cures, feed_means, water, water_asked};
 pub use taken::{Taken, TakenNumber};
+pub(crate) use tank::lasting;
+pub use way::{CrossWay, FlueWay, Geometry, TubeWay, Way};
+
+use self::burns::Burns;
 
 use plan::Plan;
 use reckoning::quantity::Absolute;
 use reckoning::{Given, Known, Origin, Refused, Working};
 use steaming::{BedFire, Blower, Engine, ExhaustWater, Firing, Inputs, Site};
-
-/// What the fire must know of the plant's geometry, in SI.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Geometry {
-    /// Fire tubes in the plates.
-    pub tubes: f64,
-    /// Length of a tube between its ends, m.
-    pub tube_length_m: f64,
-    /// Wetted side and crown of the firebox, m².
-    pub firebox_m2: f64,
-    /// Water surface at the working level, m².
-    pub water_surface_m2: f64,
-    /// Height of the steam space above it, m.
-    pub steam_space_m: f64,
-    /// Inside diameter of the smokebox, m.
-    pub smokebox_m: f64,
-    /// Inside diameter of the firebox, m; `None` where the gas takes a flue.
-    pub firebox_bore_m: Option<f64>,
-}
 
 /// The inputs of the loop and what was taken to make them.
 #[derive(Clone, Debug)]
@@ -53,15 +47,27 @@ pub struct Door {
     pub taken: Taken,
 }
 
-/// Takes the inputs of the steady loop from a plan and the geometry of its plant.
+/// Takes the inputs of the steady loop from a plan and the geometry of its plant. Of a plan with
+/// coal and gas it is the fire of coal.
 #[must_use]
 pub fn door(plan: &Plan, geometry: Option<&Geometry>) -> Door {
+    door_of(plan, geometry, Burns::first(plan))
+}
+
+/// The same of the gas fire of a coal boiler; `None` where the plan has but one fire.
+#[must_use]
+pub fn door_on_gas(plan: &Plan, geometry: Option<&Geometry>) -> Option<Door> {
+    Burns::second(plan).map(|burns| door_of(plan, geometry, burns))
+}
+
+fn door_of(plan: &Plan, geometry: Option<&Geometry>, burns: Burns) -> Door {
     let mut taken = Taken::default();
     let site = site(plan, &mut taken);
     let engine = parts::engine(plan, &mut taken);
-    let inputs = inputs(plan, geometry, (site, engine), &mut taken);
+    let inputs = inputs((plan, geometry), burns, (site, engine), &mut taken);
     let blower = parts::blower(plan, &mut taken);
     taken.assumed.extend(steaming::standing());
+    taken.gaps.extend(burns.misplaced(plan));
     let whole = taken.gaps.is_empty();
     Door {
         inputs: inputs.filter(|_| whole),
@@ -73,32 +79,28 @@ pub fn door(plan: &Plan, geometry: Option<&Geometry>) -> Door {
 }
 
 fn inputs(
-    plan: &Plan,
-    geometry: Option<&Geometry>,
+    (plan, geometry): (&Plan, Option<&Geometry>),
+    burns: Burns,
     (site, engine): (Option<Site>, Option<Engine>),
     taken: &mut Taken,
 ) -> Option<Inputs> {
     // Every part is taken before the first `?`, so that all gaps are named at once.
-    let fire = parts::fire(plan, taken);
-    let bed = parts::bed(plan, taken);
+    let firing = match burns {
+        Burns::Bed => bed(plan, geometry, taken),
+        Burns::Flue => flame::in_flue(plan, geometry, site, taken),
+        Burns::Firebox => flame::in_firebox(plan, geometry, site, taken),
+    };
     let boiler = parts::boiler(plan, geometry, taken);
-    let firebox = parts::firebox(plan, geometry, taken);
-    let tubes = parts::tubes(plan, geometry, taken);
-    let chimney = parts::chimney(plan, taken);
+    let chimney = parts::chimney(plan, burns, taken);
     let blast = parts::blast(plan, taken);
     let dryer = parts::dryer(plan, geometry, taken);
     let leak = parts::leak(plan, taken);
-    let extra_loss_pa = taken.number(&plan.smokebox.loss);
+    let extra_loss_pa = parts::extra_loss(plan, burns, taken);
     Some(Inputs {
         site: site?,
         boiler: boiler?,
         engine,
-        firing: Firing::Bed(BedFire {
-            fire: fire?,
-            bed: bed?,
-            firebox: firebox?,
-            tubes: tubes?,
-        }),
+        firing: firing?,
         chimney: chimney?,
         blast,
         exhaust_water: ExhaustWater::TakenOut,
@@ -107,6 +109,19 @@ fn inputs(
         leak,
         extra_loss_pa: extra_loss_pa?,
     })
+}
+
+fn bed(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken) -> Option<Firing> {
+    let fire = parts::fire(plan, taken);
+    let bed = parts::bed(plan, taken);
+    let firebox = parts::firebox(plan, geometry, taken);
+    let tubes = parts::tubes(plan, geometry, taken);
+    Some(Firing::Bed(BedFire {
+        fire: fire?,
+        bed: bed?,
+        firebox: firebox?,
+        tubes: tubes?,
+    }))
 }
 
 fn site(plan: &Plan, taken: &mut Taken) -> Option<Site> {

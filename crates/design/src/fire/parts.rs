@@ -5,13 +5,15 @@ use formulas::bed::Packing;
 use formulas::fuel::{higher_heating_value, lower_heating_value, solid_fuel};
 use plan::Plan;
 use plan::section::{Acting, DryerPlace, Fuel};
-use reckoning::quantity::{Length, MJ_PER_KG, Quantity};
+use reckoning::quantity::{Length, MJ_PER_KG, PressureDrop, Quantity};
+use reckoning::{Given, Known, Origin};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
     Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, FireAir, Firebox,
     Leak, Opening, Tubes,
 };
 
+use super::burns::Burns;
 use super::{Geometry, Taken};
 
 /// The engine; `None` where the plan has none or a number is wanted.
@@ -66,7 +68,7 @@ fn sides(plan: &Plan, taken: &mut Taken) -> Option<f64> {
     })
 }
 
-fn count(taken: &mut Taken, path: &str, value: Option<u32>) -> Option<f64> {
+pub(crate) fn count(taken: &mut Taken, path: &str, value: Option<u32>) -> Option<f64> {
     if value.is_none() {
         taken.gaps.push(path.to_owned());
     }
@@ -209,7 +211,7 @@ pub(crate) fn firebox(
 ) -> Option<Firebox> {
     let emissivity = taken.number(&plan.boiler.firebox.emissivity);
     Some(Firebox {
-        area_m2: geometry?.firebox_m2,
+        area_m2: geometry?.tubes()?.firebox_m2,
         emissivity: emissivity?,
     })
 }
@@ -220,11 +222,11 @@ pub(crate) fn tubes(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken)
     let outside = taken.size(&t.outside);
     let wall = taken.size(&t.wall);
     let wall_emissivity = taken.number(&t.emissivity);
-    let geometry = geometry?;
+    let way = geometry?.tubes()?;
     Some(Tubes {
         bore_m: outside? - 2.0 * wall?,
-        length_m: geometry.tube_length_m,
-        count: geometry.tubes,
+        length_m: way.tube_length_m,
+        count: way.tubes,
         wall_emissivity: wall_emissivity?,
         entrance_heads: ENTRANCE_HEADS,
         exit_heads: EXIT_HEADS,
@@ -238,7 +240,7 @@ const ENTRANCE_HEADS: f64 = 0.5;
 const EXIT_HEADS: f64 = 1.0;
 
 /// The chimney with its bell and choke.
-pub(crate) fn chimney(plan: &Plan, taken: &mut Taken) -> Option<Chimney> {
+pub(crate) fn chimney(plan: &Plan, burns: Burns, taken: &mut Taken) -> Option<Chimney> {
     let c = &plan.chimney;
     let choke = taken.size(&c.choke);
     let height = taken.size(&c.height);
@@ -248,8 +250,12 @@ pub(crate) fn chimney(plan: &Plan, taken: &mut Taken) -> Option<Chimney> {
     let parallel = taken.keep::<Length>(c.parallel.path(), parallel);
     let top = c.top.likely().or_else(|| c.choke.likely());
     let top = taken.keep::<Length>(c.top.path(), top);
-    let inlet_heads = taken.number(&c.inlet_loss);
-    let friction_heads = taken.number(&c.friction);
+    // A blast wants a bell, and fills a mixing length of which the heads are known; over a flame
+    // a plain tube stands, whose friction the loop works.
+    let (inlet_heads, friction_heads) = match burns {
+        Burns::Bed => (taken.number(&c.inlet_loss), taken.number(&c.friction)),
+        Burns::Flue | Burns::Firebox => (taken.number_for(&c.inlet_loss, "a flame"), Some(0.0)),
+    };
     let momentum_factor = taken.number(&c.momentum_factor);
     let diffuser_share = taken.number(&c.diffuser_efficiency);
     Some(Chimney {
@@ -319,13 +325,17 @@ pub(crate) fn dryer(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken)
                 emissivity: emissivity?,
                 view: view?,
             };
-            (place, geometry?.firebox_bore_m?)
+            (place, geometry?.tubes()?.firebox_bore_m)
         }
         Some(DryerPlace::Smokebox) => (CoilPlace::Smokebox, geometry?.smokebox_m),
         None => {
             taken.gaps.push(d.place.path().to_owned());
             return None;
         }
+    };
+    let Some(around) = around else {
+        taken.gaps.push(plan.smokebox.outside.path().to_owned());
+        return None;
     };
     let (outside, coil) = (outside?, coil?);
     // A close coil stands in the way of the gas as a ring of the tube's width.
@@ -338,6 +348,27 @@ pub(crate) fn dryer(plan: &Plan, geometry: Option<&Geometry>, taken: &mut Taken)
         coil_m: coil,
         gas_area_m2,
     })
+}
+
+/// Draught lost between tubes and chimney, Pa. For a flame it is a number of velocity heads of
+/// the burner's, unless the plan gives pascals.
+pub(crate) fn extra_loss(plan: &Plan, burns: Burns, taken: &mut Taken) -> Option<f64> {
+    let loss = &plan.smokebox.loss;
+    match burns {
+        Burns::Bed => taken.number(loss),
+        Burns::Flue | Burns::Firebox => {
+            taken.not_taken_away(loss);
+            let known = loss.known().unwrap_or_else(|| Known {
+                value: PressureDrop::from_si(0.0),
+                given: Given::Chosen {
+                    between: "the losses of the smokebox".to_owned(),
+                    reason: "it is told in velocity heads of the gas that comes to it".to_owned(),
+                    weakest: Origin::Assumed,
+                },
+            });
+            taken.keep(loss.path(), Some(known))
+        }
+    }
 }
 
 /// Air that leaks into the smokebox.

@@ -223,7 +223,9 @@ pub static ASSUMPTIONS: &[Entering] = &[
         set: |i, v| {
             tubes(i, |t| t.wall_emissivity = v);
             let fired = i.firing.flame_box_mut();
-            fired.into_iter().for_each(|f| f.firebox.wall_emissivity = v);
+            fired
+                .into_iter()
+                .for_each(|f| f.firebox.wall_emissivity = v);
         },
         get: |i| Some(i.firing.tubes()?.wall_emissivity),
     },

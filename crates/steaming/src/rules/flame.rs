@@ -336,7 +336,9 @@ fn cures(over: &OverDraught) -> String {
             show::quantity(m2, &MM2, 2)
         )
     }));
-    told.push("a narrower mouth is no cure: with the engine stopped it starves the flame".to_owned());
+    told.push(
+        "a narrower mouth is no cure: with the engine stopped it starves the flame".to_owned(),
+    );
     told.push("keep the steam blower shut on gas".to_owned());
     told.join("; ")
 }
@@ -356,7 +358,7 @@ pub struct StrongestGas<'a> {
 
 /// The finding that tells for which gas the safety valve is sized.
 #[must_use]
-pub fn strongest_gas(strongest: &StrongestGas<'_>) -> Finding {
+pub fn strongest_gas(strongest: &StrongestGas<'_>, working: &Working) -> Finding {
     let celsius = show::figures(Temperature::from_si(strongest.tank_k).c(), 3);
     let watt = show::figures(strongest.heat_w, 3);
     let gas = strongest.gas;
@@ -386,6 +388,6 @@ pub fn strongest_gas(strongest: &StrongestGas<'_>) -> Finding {
         remedy: None,
         margin: None,
         weakest_origin: Origin::Assumed,
-        working: Working::new(),
+        working: working.clone(),
     }
 }

@@ -57,7 +57,7 @@ pub struct Judging<'a> {
 #[must_use]
 pub fn findings(judging: &Judging<'_>) -> Vec<Finding> {
     let Some(state) = judging.sweep.state_at(judging.working_pa) else {
-        return vec![unsettled(judging)];
+        return unsettled(judging);
     };
     let found = checks()
         .filter_map(|check| judged(&check.asked(), state, judging))
@@ -70,8 +70,9 @@ fn checks() -> impl Iterator<Item = &'static Check> {
     CHECKS.iter().chain(FLAME_CHECKS)
 }
 
-/// Without a state nothing can be said of any rule; the one that matters says so.
-fn unsettled(judging: &Judging<'_>) -> Finding {
+/// Without a state nothing can be said of any rule; the one that matters says so, and of a flame
+/// that starves the one of its air.
+fn unsettled(judging: &Judging<'_>) -> Vec<Finding> {
     let refusal = judging.sweep.refusal_at(judging.working_pa);
     let why = refusal.map_or_else(
         || "the working pressure was not asked of the sweep".to_owned(),
@@ -79,7 +80,7 @@ fn unsettled(judging: &Judging<'_>) -> Finding {
     );
     // A flame that starves is no want of knowledge: it is known not to hold.
     let starves = matches!(refusal, Some(NotSettled::NotEnoughAir(_)));
-    Finding {
+    let holds = Finding {
         rule: &HOLDS,
         set: "",
         verdict: if starves {
@@ -95,7 +96,14 @@ fn unsettled(judging: &Judging<'_>) -> Finding {
         margin: None,
         weakest_origin: judging.working.weakest(),
         working: judging.working.clone(),
-    }
+    };
+    let air = starves.then(|| Finding {
+        rule: &AIR,
+        place: "burner".to_owned(),
+        says: format!("The flame has {why}."),
+        ..holds.clone()
+    });
+    std::iter::once(holds).chain(air).collect()
 }
 
 /// The margin of each check that the state can be asked, in the order of the list.
@@ -238,12 +246,7 @@ fn spread(band: &Band) -> String {
     text
 }
 
-fn remedy(
-    check: &Asked<'_>,
-    state: &FireState,
-    verdict: Verdict,
-    band: Option<&Band>,
-) -> String {
+fn remedy(check: &Asked<'_>, state: &FireState, verdict: Verdict, band: Option<&Band>) -> String {
     let flame = state.pass.firing.flame().is_some();
     let remedy = if flame && std::ptr::eq(check.rule, &HOLDS) {
         MORE_OF_A_FLAME

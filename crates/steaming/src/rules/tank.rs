@@ -1,7 +1,7 @@
 //! The gas tank against the time that the plant must run.
 
 use reckoning::finding::compare;
-use reckoning::quantity::{MINUTE, WATT, show};
+use reckoning::quantity::{GRAM, MINUTE, Quantity, Temperature, WATT, show};
 use reckoning::{Condition, Finding, Origin, Verdict, Working};
 
 use super::flame_list::TANK_LASTS;
@@ -17,8 +17,13 @@ pub struct TankTime {
     pub ends: TankEnds,
     /// Heat of the gas that the jet passes, W.
     pub jet_w: f64,
-    /// Heat of the gas that the tank gives for ever at the pressure of the jet, W.
+    /// Heat of the gas that the tank gives for ever at the pressure of the jet, W; less than nought
+    /// where the air is too cold for that pressure.
     pub steady_w: f64,
+    /// Temperature of the tank then, K.
+    pub end_k: f64,
+    /// Gas left then, kg.
+    pub left_kg: f64,
 }
 
 /// Why gas ends.
@@ -28,6 +33,8 @@ pub enum TankEnds {
     Empty,
     /// The tank is too cold for the pressure that is asked.
     Cold,
+    /// It does not, for as long as anybody asks.
+    Beyond,
 }
 
 /// What is known of a tank and of the time asked.
@@ -109,17 +116,29 @@ fn condition(field: &str) -> Condition {
 fn says(time: &TankTime, run_s: f64) -> String {
     let minutes = |s: f64| show::figures(MINUTE.from_si(s), 2);
     let watt = |w: f64| show::quantity(w, &WATT, 2);
-    let ends = match time.ends {
-        TankEnds::Empty => "then it is empty",
-        TankEnds::Cold => "then it is too cold for the pressure asked",
+    let (more, ends) = match time.ends {
+        TankEnds::Empty => ("", "then it is empty".to_owned()),
+        TankEnds::Cold => (
+            "",
+            format!(
+                "then it is at {} °C, too cold for the pressure asked, with {} g left",
+                show::figures(Temperature::from_si(time.end_k).c(), 2),
+                show::figures(GRAM.from_si(time.left_kg), 2)
+            ),
+        ),
+        TankEnds::Beyond => ("more than ", "it is still warm enough then".to_owned()),
+    };
+    let steady = if time.steady_w > 0.0 {
+        format!("{} without chilling", watt(time.steady_w))
+    } else {
+        "nothing without chilling".to_owned()
     };
     format!(
-        "The gas lasts {} min for {} asked, {} at the worst of what is assumed; {ends}. The jet \
-         takes {}, of which the tank gives {} without chilling.",
+        "The gas lasts {more}{} min for {} asked, {} at the worst of what is assumed; {ends}. The \
+         jet takes {}, of which the tank gives {steady}.",
         minutes(time.lasts_s),
         minutes(run_s),
         minutes(time.worst_s),
         watt(time.jet_w),
-        watt(time.steady_w)
     )
 }

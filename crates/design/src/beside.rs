@@ -57,21 +57,47 @@ pub fn beside(plan: &Plan, plant: &Plant, state: &FireState) -> Vec<Beside> {
 /// Evaporation of a square metre, kg/(m² h), by practice with coal.
 const SURFACE: (f64, f64) = (15.2, 30.0);
 
+/// The same with gas or spirit.
+const SURFACE_ON_GAS: (f64, f64) = (8.0, 15.0);
+
 fn surface(plant: &Plant, state: &FireState) -> Option<Result<Beside, Refused>> {
     let surfaces = &plant.surfaces;
-    let (box_m2, tubes_m2) = (surfaces.firebox()?, surfaces.tubes_inside.clone()?);
+    let (first, second, of) = match state.pass.firing.flue() {
+        None => (
+            surfaces.firebox()?,
+            surfaces.tubes_inside.clone()?,
+            "firebox and tubes on the side of the fire",
+        ),
+        Some(_) => (
+            surfaces.flue.clone()?,
+            surfaces.cross_tubes.clone()?,
+            "flue and cross tubes on the side of the fire",
+        ),
+    };
     let area = Known {
-        value: box_m2.value + tubes_m2.value,
-        given: off_shape("firebox and tubes on the side of the fire"),
+        value: first.value + second.value,
+        given: off_shape(of),
+    };
+    let (ends, says, differs) = match state.pass.firing.flame() {
+        None => (
+            SURFACE,
+            "15.2 kg an hour from a square metre, and to 30 when forced",
+            "It knows neither bed nor draught, which decide at this size.",
+        ),
+        Some(_) => (
+            SURFACE_ON_GAS,
+            "8 to 15 kg an hour from a square metre with gas or spirit",
+            "It knows neither the air of the flame nor the cross tubes, which decide at this size.",
+        ),
     };
     let practice = Practice {
         what: "steam from the heating surface",
-        rule: "15.2 kg an hour from a square metre, and to 30 when forced",
-        differs: "It knows neither bed nor draught, which decide at this size.",
+        rule: says,
+        differs,
         unit: &KG_PER_H,
     };
     Some(
-        practice.told(SURFACE, KG_PER_H.from_si(state.evaporation_kg_s), |w, s| {
+        practice.told(ends, KG_PER_H.from_si(state.evaporation_kg_s), |w, s| {
             let rate = w.know(
                 "s",
                 "steam from a square metre, by the rule",

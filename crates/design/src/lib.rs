@@ -21,7 +21,7 @@ mod sentence;
 mod steam_answer;
 mod uncovered;
 
-pub use account::{Account, NoAccount, Told, account};
+pub use account::{Account, FlameAccount, NoAccount, Told, account};
 pub use answer::{Judged, Standing, lies_in, worst_first};
 pub use bench::{Bench, bench};
 pub use beside::{Beside, beside};

@@ -91,7 +91,7 @@ impl<'a> Asked<'a> {
         let geometry = crate::geometry::of_fire(plan, plant);
         let mut door = door(plan, geometry.as_ref());
         let mut on_gas = door_on_gas(plan, geometry.as_ref());
-        for other in &mut on_gas {
+        if let Some(other) = &mut on_gas {
             other.taken.wanted(&plan.duty.pressure);
             valve_pressure(plan, &mut other.taken);
         }
@@ -270,12 +270,8 @@ fn run(
     let flame = crate::flame_answer::flame(plan, inputs, &judging, &mut findings);
     findings.extend(crate::fire::water(plan, plant, &judging));
     Ok(Run {
-<<<<<<< HEAD
-        cures: cures((plan, plant), &findings, inputs, working_pa),
-=======
         flame,
-        cures: cures(&findings, inputs, working_pa),
->>>>>>> c015945 (Take gas and spirit fires, and the gas fire of a coal boiler, through the door of design)
+        cures: cures((plan, plant), &findings, inputs, working_pa),
         sweep,
         outlook,
         draws,

@@ -1,8 +1,11 @@
 //! An account of the fire at one pressure: where the heat goes, what the gas does on its way, how
 //! the draught is spent, how long fuel and water last, and what rules of the trade would say.
 
+mod flame;
 mod told;
+mod told_flame;
 
+pub use flame::FlameAccount;
 pub use told::Told;
 
 use plan::Plan;
@@ -36,6 +39,8 @@ pub struct Account {
     pub uses: Option<Consumption>,
     /// How much this fire holds; `None` where that cannot be found.
     pub greatest: Option<Holding>,
+    /// The flame; `None` where a bed burns.
+    pub flame: Option<FlameAccount>,
     /// What rules of the trade say.
     pub beside: Vec<Beside>,
     /// Lines of the state and of this account.
@@ -89,6 +94,10 @@ pub fn account(
     if let Some(uses) = &uses {
         steaming::explain_use(&state, uses, &mut working)?;
     }
+    let flame = FlameAccount::of(plan, steaming, &state)?;
+    if let Some(flame) = &flame {
+        flame.explain(&state, &mut working)?;
+    }
     let lump = state.inputs.firing.bed().map(|fired| fired.bed.lump_kg_m3);
     Ok(Account {
         path: gas_path(&state),
@@ -96,6 +105,7 @@ pub fn account(
         spark_m: lump.and_then(|density| spark_into_tubes(&state, density).ok()?),
         greatest: greatest_speed(inputs, gauge_pa).ok(),
         beside: beside(plan, plant, &state),
+        flame,
         heat,
         draught,
         uses,

@@ -6,7 +6,7 @@ use reckoning::quantity::{
 };
 use steaming::{Above, FireState, Holding};
 
-use super::Account;
+use super::{Account, FlameAccount};
 
 /// One heading of the account with its lines.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -25,9 +25,14 @@ impl Account {
             ("Steam", self.steam()),
             ("Where the heat goes", self.heat()),
             ("The gas on its way", self.gas()),
+            ("Along the flue", self.of_flame(FlameAccount::along)),
+            ("Air and burning out", self.of_flame(FlameAccount::air)),
+            ("The burner", self.of_flame(FlameAccount::source)),
             ("How the draught is spent", self.draught()),
+            ("Steam jets above it", self.of_flame(FlameAccount::jets)),
             ("Metal, sparks and spray", self.metal()),
             ("How long it lasts", self.lasting()),
+            ("Its gas", self.of_flame(FlameAccount::gas_lasts)),
             ("How much it holds", self.holding()),
             (
                 "Beside it, by rules of the trade",
@@ -38,6 +43,10 @@ impl Account {
             .filter(|(_, lines)| !lines.is_empty())
             .map(|(head, lines)| Told { head, lines })
             .collect()
+    }
+
+    fn of_flame(&self, told: fn(&FlameAccount) -> Vec<String>) -> Vec<String> {
+        self.flame.as_ref().map_or_else(Vec::new, told)
     }
 
     fn steam(&self) -> Vec<String> {
@@ -114,7 +123,11 @@ impl Account {
             .map(|s| pa(s.place, s.pa))
             .collect();
         lines.push(pa("spent before the chimney", self.draught.spent_pa()));
-        lines.push(pa("raised by the jets", self.draught.jets_pa));
+        if self.state.pass.jets.steam_kg_s > 0.0 {
+            lines.push(pa("raised by the jets", self.draught.jets_pa));
+        } else {
+            lines.push(pa("lost in the chimney", -self.draught.jets_pa));
+        }
         lines.push(pa("raised by the hot column", self.draught.column_pa));
         lines
     }

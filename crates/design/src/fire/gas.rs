@@ -12,9 +12,7 @@ use super::Taken;
 /// Liquefied gas and how it comes to the jet.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Supply {
-    /// The liquid in the tank.
-    pub(crate) liquid: Lpg,
-    /// The vapour over it.
+    /// The vapour over the liquid of the tank.
     pub(crate) gas: FuelGas,
     /// Pressure before the jet, Pa absolute.
     pub(crate) supply_pa: f64,
@@ -48,7 +46,6 @@ pub(crate) fn supply(plan: &Plan, air_pa: Option<f64>, taken: &mut Taken) -> Opt
         }
     };
     Some(Supply {
-        liquid,
         gas,
         supply_pa: gauge_pa + air_pa?,
     })

@@ -13,8 +13,8 @@ use proptest::prelude::*;
 use reckoning::{Finding, Verdict};
 
 use crate::example::{
-    Fire, Known, LAUNCH, LAUNCH_UNLIT, LAUNCHED, MILL, MILL_UNLIT, MILLED, checked_beside,
-    document, filled, findings, same,
+    FERRIED, FERRY, Fire, Known, LAUNCH, LAUNCH_UNLIT, LAUNCHED, MILL, MILL_UNLIT, MILLED,
+    checked_beside, document, filled, findings, same,
 };
 
 /// How far from a pass: a check that is not proved is no better than one that is not met.
@@ -158,6 +158,11 @@ fn no_check_improves_when_a_value_of_the_mill_engine_is_emptied() {
 #[test]
 fn no_check_improves_when_a_line_of_the_mill_engine_goes() {
     none_improves((MILL, &MILL_UNLIT), Way::LineGone);
+}
+
+#[test]
+fn no_check_improves_when_a_value_of_the_ferry_is_emptied() {
+    none_improves((FERRY, &FERRIED), Way::Emptied);
 }
 
 #[test]

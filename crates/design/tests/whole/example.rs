@@ -9,6 +9,8 @@ use std::sync::LazyLock;
 pub(crate) const LAUNCH: &str = include_str!("../../../../examples/launch/plan.toml");
 /// A plan that should fail.
 pub(crate) const MILL: &str = include_str!("../../../../examples/mill-engine/plan.toml");
+/// A gas fired plan that should meet its duty.
+pub(crate) const FERRY: &str = include_str!("../../../../examples/gas-ferry/plan.toml");
 /// A plan hardly begun.
 pub(crate) const HALF: &str = include_str!("../../../../examples/half-written/plan.toml");
 /// The workshop of all of them.
@@ -23,6 +25,9 @@ pub(crate) fn workshop() -> Workshop {
 pub(crate) static LAUNCHED: LazyLock<Known> = LazyLock::new(|| Known::of(LAUNCH, Fire::Lit));
 /// The mill engine, checked once.
 pub(crate) static MILLED: LazyLock<Known> = LazyLock::new(|| Known::of(MILL, Fire::Lit));
+
+/// The ferry, checked once.
+pub(crate) static FERRIED: LazyLock<Known> = LazyLock::new(|| Known::of(FERRY, Fire::Lit));
 
 /// The launch example with its fire left out.
 pub(crate) static LAUNCH_UNLIT: LazyLock<Known> = LazyLock::new(|| Known::of(LAUNCH, Fire::Unlit));
@@ -56,8 +61,8 @@ fn told(asked: &Asked<'_>) -> String {
     let (run, tank) = (plan.duty.run.value(), plan.feed.tank.value());
     let means: Vec<String> = plan.feed.means.iter().map(|m| format!("{m:?}")).collect();
     format!(
-        "{:?} {:?} {:?} {water:?} {run:?} {tank:?} {means:?}",
-        asked.door, asked.working_pa, asked.valve_pa
+        "{:?} {:?} {:?} {:?} {:?} {water:?} {run:?} {tank:?} {means:?}",
+        asked.door, asked.on_gas, asked.working_pa, asked.valve_pa, plan.gas
     )
 }
 

@@ -4,6 +4,7 @@
 mod emptying;
 mod example;
 mod examples;
+mod gas;
 mod invariants;
 mod sheet;
 mod worked;

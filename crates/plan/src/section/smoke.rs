@@ -50,7 +50,7 @@ impl Section for Smokebox {
             &mut self.leak,
             "leak",
             "area of all the leaks into the smokebox together",
-            within("0 mm2", "2000 mm2"),
+            within("0 mm2", "20000 mm2"),
         );
         v.number(
             &mut self.leak_coefficient,

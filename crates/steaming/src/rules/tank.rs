@@ -107,7 +107,7 @@ pub fn tank_lasts(asked: &TankAsked, working: &Working) -> Finding {
 
 fn condition(field: &str) -> Condition {
     Condition {
-        says: format!("the time weighed in a trial with the tank in its place ({field} assumed)"),
+        says: "the time that the gas lasts, taken with the tank in its place".to_owned(),
         field: Some(field.to_owned()),
         bound: None,
     }

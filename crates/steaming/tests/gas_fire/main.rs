@@ -11,6 +11,7 @@ mod burner;
 mod explaining;
 mod independent_gf1;
 mod march;
+mod rules_flame;
 mod signs;
 mod spread;
 mod tank;

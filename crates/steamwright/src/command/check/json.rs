@@ -87,6 +87,7 @@ fn steaming(steaming: &Steaming) -> Value {
         "cures": run.cures.iter().map(|c| c.says.as_str()).collect::<Vec<_>>(),
         "band": run.band.as_ref().map(band),
         "assumed": assumed.map(|e| e.assumption.id).collect::<Vec<_>>(),
+        "on_gas": steaming.on_gas.as_deref().map(self::steaming),
     })
 }
 

@@ -147,21 +147,23 @@ fn tell_rule(out: &mut Page, f: &Finding) {
     );
 }
 
-/// The nearest changes that would let the fire hold.
+/// The nearest changes that would let each fire hold.
 fn tell_cures(out: &mut Page, checked: &Checked) {
-    let cures = checked
-        .steaming
-        .run
-        .as_ref()
-        .map_or(&[][..], |run| &run.cures);
-    if cures.is_empty() {
-        return;
+    for (fire, number) in checked.steaming.fires().zip(0..) {
+        let cures = fire.run.as_ref().map_or(&[][..], |run| &run.cures);
+        if cures.is_empty() {
+            continue;
+        }
+        out.line(if number == 0 {
+            "What would let the fire hold, one change at a time"
+        } else {
+            "What would let the gas fire hold, one change at a time"
+        });
+        for cure in cures {
+            out.paragraph("  - ", &cure.says);
+        }
+        out.blank();
     }
-    out.line("What would let the fire hold, one change at a time");
-    for cure in cures {
-        out.paragraph("  - ", &cure.says);
-    }
-    out.blank();
 }
 
 /// What is to be measured, each thing once with the places that wait for it.
@@ -179,11 +181,15 @@ fn tell_conditions(out: &mut Page, checked: &Checked) {
 }
 
 fn tell_assumed(out: &mut Page, checked: &Checked) {
-    let assumed = &checked.steaming.taken.assumed;
-    if assumed.is_empty() {
+    let mut names: Vec<&str> = Vec::new();
+    for entering in checked.steaming.fires().flat_map(|f| &f.taken.assumed) {
+        if !names.contains(&entering.assumption.id) {
+            names.push(entering.assumption.id);
+        }
+    }
+    if names.is_empty() {
         return;
     }
-    let names: Vec<&str> = assumed.iter().map(|e| e.assumption.id).collect();
     out.paragraph(
         "Assumed, because the plan leaves them empty: ",
         &format!("{}.", names.join(", ")),

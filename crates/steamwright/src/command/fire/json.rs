@@ -1,6 +1,6 @@
 //! The account of a fire in JSON, as `docs/json.md` promises it.
 
-use design::Account;
+use design::{Account, NoAccount};
 use serde_json::{Value, json};
 use steaming::{Above, Holding};
 
@@ -31,10 +31,20 @@ pub(super) fn tell(account: &Account) -> Value {
         "spark_m": account.spark_m,
         "lasting": lasting(account),
         "holding": account.greatest.as_ref().map(holding),
+        "flame": account.flame.as_ref().map(super::flame_json::tell),
         "beside": beside(account),
         "told": told,
         "working": working(&account.working),
     })
+}
+
+/// The gas fire of a boiler that has one besides.
+pub(super) fn on_gas(account: Option<&Result<Account, NoAccount>>) -> Value {
+    match account {
+        None => Value::Null,
+        Some(Ok(account)) => tell(account),
+        Some(Err(why)) => json!({ "without_balance": why.to_string() }),
+    }
 }
 
 fn heat(account: &Account) -> Value {

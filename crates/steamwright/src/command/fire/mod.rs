@@ -1,5 +1,6 @@
 //! `steamwright fire`: what the fire does at one pressure.
 
+mod flame_json;
 mod json;
 
 use clap::Args;
@@ -8,7 +9,7 @@ use reckoning::quantity::{Gauge, Quantity, parse};
 use std::path::PathBuf;
 
 use super::files;
-use super::page::Page;
+use super::page::{Page, capital};
 use crate::output::{Answer, Failure};
 
 /// What was asked.
@@ -33,12 +34,18 @@ pub(crate) fn run(asked: &Arguments) -> Result<Answer, Failure> {
     let told = Asked::of(&inputs.plan, &resolved.plant).unlit();
     let account = account((&inputs.plan, &resolved.plant), &told, at)
         .map_err(|why| refused(&asked.plan.display().to_string(), &why))?;
+    let on_gas = told
+        .on_gas
+        .as_ref()
+        .map(|on_gas| design::account((&inputs.plan, &resolved.plant), on_gas, at));
     let mut json = json::tell(&account);
     if let serde_json::Value::Object(keys) = &mut json {
+        keys.insert("on_gas".to_owned(), json::on_gas(on_gas.as_ref()));
         keys.insert("problems".to_owned(), files::problems(&inputs.problems));
     }
     let mut words = files::faults(&inputs.problems);
     words.push_str(&tell(&account, asked));
+    words.push_str(&tell_on_gas(on_gas.as_ref(), asked));
     Ok(Answer {
         words,
         json,
@@ -63,6 +70,20 @@ fn refused(plan: &str, why: &NoAccount) -> Failure {
     Failure {
         says: format!("the fire of {plan} cannot be told"),
         faults,
+    }
+}
+
+/// The same of the gas fire of a coal boiler, which may have no balance where coal has one.
+fn tell_on_gas(on_gas: Option<&Result<Account, NoAccount>>, asked: &Arguments) -> String {
+    match on_gas {
+        None => String::new(),
+        Some(Ok(account)) => format!("On gas\n\n{}", tell(account, asked)),
+        Some(Err(why)) => {
+            let mut out = Page::default();
+            out.line("On gas");
+            out.paragraph("  ", &format!("{}.", capital(&why.to_string())));
+            out.text
+        }
     }
 }
 

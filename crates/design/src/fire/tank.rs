@@ -1,10 +1,10 @@
 //! The gas tank of a plan: how long it keeps the pressure of its jet.
 
-use formulas::supply::{Lpg, TANK_METAL, TANK_SURFACE};
+use formulas::supply::Lpg;
 use plan::Plan;
 use plan::section::Fitted;
-use reckoning::quantity::{Density, KG_PER_M3, Length, M, Quantity, SpecificHeat};
-use reckoning::{Known, Refused, Working};
+use reckoning::quantity::{Density, Quantity, SpecificHeat};
+use reckoning::{Known, Working};
 use steaming::burner::{Burner, Chilling, Draught, Ended, GasJet, Tank, chilling};
 use steaming::{Entering, Inputs, TankAsked, TankEnds, TankTime};
 
@@ -38,27 +38,25 @@ pub(crate) fn lasting(plan: &Plan, inputs: &Inputs) -> Option<(TankAsked, Workin
         return Some((TankAsked::Wanting(taken.gaps), working));
     };
     let asked = Asked { taken, ..asked };
-    // A working that cannot be filed leaves the answer without its lines, not without a number.
-    if explain(plan, &mut working).is_err() {
-        working = Working::new();
-    }
-    let worst = asked.worst();
-    let time = time(&asked, burner, inputs, &asked.tank)
-        .zip(time(&asked, burner, inputs, &worst))
-        .map(|(likely, worst)| told(&likely, &worst, burner));
-    Some((
-        match time {
-            Some(time) => TankAsked::Known {
-                time,
-                run_s: asked.run_s,
-                assumed: asked.assumed().collect(),
-            },
-            None => TankAsked::Wanting(vec![
-                "gas.tank.temperature within the tables of its gas".to_owned(),
-            ]),
+    let likely = time(&asked, (burner, inputs), &asked.tank, &mut working);
+    // The lines are those of the tank as it is most likely.
+    let worst = time(
+        &asked,
+        (burner, inputs),
+        &asked.worst(),
+        &mut Working::new(),
+    );
+    let told = match likely.zip(worst) {
+        Some((likely, worst)) => TankAsked::Known {
+            time: told(&likely, &worst, burner),
+            run_s: asked.run_s,
+            assumed: asked.assumed().collect(),
         },
-        working,
-    ))
+        None => TankAsked::Wanting(vec![
+            "a gas.tank.temperature within the tables of its gas".to_owned(),
+        ]),
+    };
+    Some((told, working))
 }
 
 fn asked(plan: &Plan, taken: &mut Taken) -> Option<Asked> {
@@ -117,8 +115,13 @@ impl Asked {
     }
 }
 
-/// The tank drawn down by the jet of the burner.
-fn time(asked: &Asked, burner: &Burner, inputs: &Inputs, tank: &Tank) -> Option<Chilling> {
+/// The tank drawn down by the jet of the burner, with its lines.
+fn time(
+    asked: &Asked,
+    (burner, inputs): (&Burner, &Inputs),
+    tank: &Tank,
+    working: &mut Working,
+) -> Option<Chilling> {
     let site = &inputs.site;
     let lit_pa = burner.jet.supply_pa;
     let (held_pa, least_pa) = if asked.regulated {
@@ -140,7 +143,9 @@ fn time(asked: &Asked, burner: &Burner, inputs: &Inputs, tank: &Tank) -> Option<
         least_pa,
         longest_s: LONGEST * asked.run_s,
     };
-    chilling(tank, &draught).ok()
+    let drawn = chilling(tank, &draught).ok()?;
+    steaming::explain_tank(tank, &draught, &drawn, working).ok()?;
+    Some(drawn)
 }
 
 fn told(likely: &Chilling, worst: &Chilling, burner: &Burner) -> TankTime {
@@ -157,28 +162,4 @@ fn told(likely: &Chilling, worst: &Chilling, burner: &Burner) -> TankTime {
         end_k: likely.end.tank_k,
         left_kg: likely.end.left_kg,
     }
-}
-
-/// The lines of the tank: its surface and its metal.
-fn explain(plan: &Plan, working: &mut Working) -> Result<(), Refused> {
-    let t = &plan.gas.tank;
-    let mut size = |symbol, meaning, entry: &plan::Entry<reckoning::Size>| {
-        entry
-            .likely()
-            .map(|known| working.know::<Length>(symbol, meaning, &M, &known))
-    };
-    let (Some(bore), Some(length), Some(wall)) = (
-        size("d", "inside diameter of the tank", &t.bore),
-        size("L", "length of the tank inside", &t.length),
-        size("t", "wall of the tank", &t.wall),
-    ) else {
-        return Ok(());
-    };
-    let surface = working.worked(&TANK_SURFACE, &[bore, length, wall])?;
-    let metal = t.metal.get().map(String::as_str);
-    if let Some(density) = metal.and_then(plant::density) {
-        let density = working.know::<Density>("rho", "density of its metal", &KG_PER_M3, &density);
-        working.worked(&TANK_METAL, &[surface, wall, density])?;
-    }
-    Ok(())
 }

@@ -43,6 +43,7 @@ fn sweep_alone(asked: &Asked<'_>) -> Option<Run> {
         band: None,
         cures: Vec::new(),
         findings: Vec::new(),
+        flame: None,
     })
 }
 

@@ -54,7 +54,7 @@ impl<'a> Field<'a> {
     }
 
     /// Distance of its left edge from the axis, mm.
-    pub(super) fn from_axis(&self) -> f64 {
+    pub(super) fn off_axis(&self) -> f64 {
         self.span(0)[0]
     }
 

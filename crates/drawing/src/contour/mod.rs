@@ -92,7 +92,7 @@ pub fn section(picture: &Picture<'_>) -> Sheet {
         labels.level(&levels::shown(*level), &lines);
     }
     labels.write(&mut sheet);
-    finish(sheet, &levels, field.from_axis())
+    finish(sheet, &levels, field.off_axis())
 }
 
 /// The mark of the greatest stress.

@@ -155,7 +155,7 @@ fn identity_lines_of_a_ring_are_circles_at_the_radius_of_the_closed_form() {
     let solved = solve(&body).expect("an answer");
     let sheet = drawn(&body, &solved, Kind::Hoop, ALL);
     let (a, b) = (8.0, 7200.0);
-    let known = (b / (20.0 - a) as f64).sqrt() * sheet.scale;
+    let known = (b / (20.0_f64 - a)).sqrt() * sheet.scale;
     let near = sheet.items.iter().any(|item| match &item.mark {
         Mark::Open(points) if item.layer == Layer::Thin => points
             .iter()

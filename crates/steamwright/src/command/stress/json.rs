@@ -4,7 +4,7 @@ use design::second_opinion::SecondOpinion;
 use serde_json::{Value, json};
 
 /// The whole answer.
-pub(super) fn told(opinion: &SecondOpinion, svg: &str, problems: Value) -> Value {
+pub(super) fn told(opinion: &SecondOpinion, svg: &str, problems: &Value) -> Value {
     json!({
         "part": opinion.part,
         "what": opinion.what,

@@ -68,7 +68,7 @@ pub(crate) fn run(asked: &Arguments) -> Result<Answer, Failure> {
         second_opinion(&inputs.plan, &inputs.workshop, &asked.part).map_err(|why| refused(&why))?;
     let sheet = picture(&opinion, asked.of.kind());
     let svg = drawing::svg(&sheet);
-    let json = json::told(&opinion, &svg, files::problems(&inputs.problems));
+    let json = json::told(&opinion, &svg, &files::problems(&inputs.problems));
     let words = if asked.picture {
         svg
     } else {

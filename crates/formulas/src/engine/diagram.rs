@@ -25,9 +25,17 @@ pub struct Diagram {
 /// Mean effective pressure of the hyperbolic diagram, in the unit of its pressures.
 #[must_use]
 pub fn mean_effective_pressure(d: &Diagram) -> f64 {
-    let Diagram { p_1, p_b, r, c, q } = *d;
-    p_1 * (r + (r + c) * ((1.0 + c) / (r + c)).ln())
-        - p_b * ((1.0 - q) + (q + c) * ((q + c) / c).ln())
+    d.p_1 * expanded_share(d.r, d.c) - d.p_b * returned_share(d.q, d.c)
+}
+
+/// Mean pressure of the working stroke over that of admission.
+pub(super) fn expanded_share(r: f64, c: f64) -> f64 {
+    r + (r + c) * ((1.0 + c) / (r + c)).ln()
+}
+
+/// Mean pressure of the return stroke over the back pressure.
+pub(super) fn returned_share(q: f64, c: f64) -> f64 {
+    (1.0 - q) + (q + c) * ((q + c) / c).ln()
 }
 
 /// Card of [`mean_effective_pressure`].

@@ -14,6 +14,7 @@ pub(super) static SOURCES: &[&Source] = &[
     &COIL_LAMINAR_HEAT_1981,
     &COIL_TURBULENT_HEAT_1997,
     &CROSSFLOW_1977,
+    &FREE_CONVECTION_1975,
 ];
 
 /// Entrainment of a round turbulent jet.
@@ -121,6 +122,17 @@ pub static CROSSFLOW_1977: Source = Source {
     title: "A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow",
     edition: "Journal of Heat Transfer 99, 300-306",
     year: 1977,
+    publisher: "",
+    identifier: "",
+    seen: Seen::FromMemory,
+};
+
+/// Free convection from a pipe.
+pub static FREE_CONVECTION_1975: Source = Source {
+    key: "free-convection-1975",
+    title: "Correlating equations for laminar and turbulent free convection from a horizontal cylinder",
+    edition: "International Journal of Heat and Mass Transfer 18, 1049-1053",
+    year: 1975,
     publisher: "",
     identifier: "",
     seen: Seen::FromMemory,

@@ -26,10 +26,11 @@ DENSITY = {"CW024A": 8940.0, "CW451K": 8800.0}
 
 # Numbers that the plan leaves open, at the middle of the range that the program states for them.
 ASSUMED = {
-    "chest": 0.92,
+    "chest": 0.97,
+    "admission": 0.95,
     "diagram": 0.90,
     "dryness": 0.97,
-    "exhaust_dryness": 0.93,
+    "engine_loss": 100.0,
     "nozzle": 0.95,
     "voidage": 0.42,
     "sphericity": 0.70,
@@ -348,7 +349,8 @@ def strength(sheet, plan, boiler):
 def engine(sheet, plan):
     e, air = plan["engine"], number(plan["site"]["atmosphere"])
     boiler = number(plan["duty"]["pressure"]) + air
-    p_1 = ASSUMED["chest"] * boiler
+    p_c = ASSUMED["chest"] * boiler
+    p_1 = ASSUMED["admission"] * p_c
     bore, rod, stroke = drawn(e["bore"]) / 1e3, drawn(e["rod"]) / 1e3, drawn(e["stroke"]) / 1e3
     swept = PI / 4 * (bore**2 - rod**2 / 2) * stroke
     strokes = e["cylinders"] * 2 * number(e["speed"])
@@ -362,25 +364,33 @@ def engine(sheet, plan):
         indicated = swept * (dry(p_1) * (r + c) - dry(back) * (q + c))
         return indicated * (1 + number(e["missing"])) * strokes
 
-    wet = PropsSI("H", "P", air, "Q", ASSUMED["exhaust_dryness"], "Water")
+    def power(back):
+        mean = p_1 * (r + (r + c) * math.log((1 + c) / (r + c))) - back * (
+            (1 - q) + (q + c) * math.log((q + c) / c)
+        )
+        return ASSUMED["diagram"] * mean * swept * strokes
+
+    # The exhaust is what work and loss leave of the steam supplied: the loss by bores and covers.
+    surface = e["cylinders"] * (PI * bore * stroke + 2 * PI / 4 * bore**2)
+    room = number(plan["site"]["air"]) + 273.15
+    lost = ASSUMED["engine_loss"] * surface * (PropsSI("T", "P", p_c, "Q", 1, "Water") - room)
+    supplied = PropsSI("H", "P", boiler, "Q", ASSUMED["dryness"], "Water")
     sheet.put("engine.swept", swept * 1e6, "ml", "one stroke, the rod taken off one side")
     sheet.put("engine.admission", p_1 / 1e3, "kPa", "absolute")
     for gain in (0, 100, 200):
-        rho = PropsSI("D", "P", air, "H", wet + gain * 1e3, "Water")
 
         def left(back):
+            enthalpy = supplied + gain * 1e3 - (power(back) + lost) / steam(back)
+            rho = PropsSI("D", "P", air, "H", enthalpy, "Water")
             speed = steam(back) / (c_n * area * rho)
             return back - air - rho * (speed / c_n) ** 2 / 2
 
         back = brentq(left, air, p_1)
-        mean = p_1 * (r + (r + c) * math.log((1 + c) / (r + c))) - back * (
-            (1 - q) + (q + c) * math.log((q + c) / c)
-        )
         put = sheet.put
         why = f"with {gain} kJ/kg from the coil"
         put(f"engine.back-pressure.{gain}", back / 1e3, "kPa", f"absolute, {why}")
         put(f"engine.demand.{gain}", steam(back) * 3600, "kg/h", why)
-        put(f"engine.power.{gain}", ASSUMED["diagram"] * mean * swept * strokes, "W", f"indicated, {why}")
+        put(f"engine.power.{gain}", power(back), "W", f"indicated, {why}")
 
 
 # Anthracite as fired, mass shares (typical analysis, common practice).

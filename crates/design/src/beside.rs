@@ -114,13 +114,13 @@ fn surface(plant: &Plant, state: &FireState) -> Option<Result<Beside, Refused>> 
 const SWEPT: (f64, f64) = (1.5, 2.0);
 
 fn swept(state: &FireState) -> Option<Result<Beside, Refused>> {
-    let (engine, exhaust) = (state.inputs.engine?, state.exhaust?);
+    let (engine, run) = (state.inputs.engine?, state.exhaust?.engine?);
     let volume = Known::<Volume> {
         value: Volume::from_si(engine.stroke_volume_m3),
         given: off_shape("bore and stroke of one end, less the rod where it stands in the way"),
     };
     let strokes = Known::<Rotation> {
-        value: Rotation::from_si(engine.strokes_per_s),
+        value: Rotation::from_si(run.admitted.strokes_per_s),
         given: off_shape("speed, cylinders and working ends"),
     };
     let density = Known::<Density> {
@@ -133,10 +133,8 @@ fn swept(state: &FireState) -> Option<Result<Beside, Refused>> {
         differs: "It leaves cut-off and clearance out and has one allowance for all engines.",
         unit: &KG_PER_H,
     };
-    Some(practice.told(
-        SWEPT,
-        KG_PER_H.from_si(exhaust.engine.steam_kg_s),
-        |w, k| {
+    Some(
+        practice.told(SWEPT, KG_PER_H.from_si(run.steam_kg_s), |w, k| {
             let from = [
                 w.know("k", "allowance of the rule", &ONE, &rule::<Ratio>(&ONE, k)),
                 w.know("V", "volume swept in a stroke", &M3, &volume),
@@ -149,8 +147,8 @@ fn swept(state: &FireState) -> Option<Result<Beside, Refused>> {
                 ),
             ];
             w.worked(&SWEPT_STEAM, &from)
-        },
-    ))
+        }),
+    )
 }
 
 fn nozzle(plan: &Plan, plant: &Plant) -> Option<Result<Beside, Refused>> {

@@ -7,6 +7,7 @@ use reckoning::Finding;
 
 use crate::answer::{Judged, Standing, not_asked, sort};
 use crate::bench::{Bench, bench};
+use crate::duty_answer;
 use crate::geometry;
 use crate::making_answer;
 use crate::parts_answer;
@@ -85,7 +86,7 @@ pub fn check_by(
     judged.extend(making_answer::judged(&benches));
     sort(&mut judged);
     let answers = vec![
-        sentence::duty(plan, &steaming, &judged),
+        duty_answer::duty(plan, &steaming, &judged),
         sentence::fire(&steaming, &judged),
         sentence::proof(plan, &proof, &judged),
         parts_answer::answer(&resolved, &judged),

@@ -6,6 +6,7 @@ mod answer;
 pub mod bench;
 mod beside;
 mod check;
+mod duty_answer;
 pub mod fire;
 mod flame_answer;
 mod geometry;

@@ -1,72 +1,14 @@
-//! The sentences of duty, steaming and proof.
+//! The sentences of steaming and proof.
 
 use plan::Plan;
 use proof::Proof;
 use reckoning::Verdict;
-use reckoning::quantity::{KG, KG_PER_H, Quantity, WATT, show};
+use reckoning::quantity::{KG_PER_H, show};
 use steaming::{FireState, NotSettled};
 
 use crate::answer::{Judged, counted, foremost, worst};
 use crate::question::{Answer, Question};
 use crate::steam_answer::Steaming;
-
-/// The engine's demand at working pressure: in the loop where it runs, else with its exhaust let
-/// into the open air.
-pub(crate) fn duty(plan: &Plan, steaming: &Steaming, judged: &[Judged]) -> Answer {
-    let question = Question::Duty;
-    let in_loop = steaming.working_state().and_then(|s| s.exhaust.as_ref());
-    let (engine, verdict, how) = match (in_loop, &steaming.engine_alone) {
-        (Some(exhaust), _) => (&exhaust.engine, worst(question, judged), ""),
-        (None, Some(engine)) => (
-            engine,
-            Some(Verdict::Unproved),
-            " That is with its exhaust let into the open air: against a blast it gives less.",
-        ),
-        (None, None) => return wanting(question, steaming, "the demand for steam"),
-    };
-    let pressure = plan.duty.pressure.typed().map_or("?", |typed| &typed.text);
-    let demand = show::quantity(engine.steam_kg_s, &KG_PER_H, 3);
-    let power = show::quantity(engine.indicated_w, &WATT, 2);
-    let water = plan.duty.run.typed().map_or(String::new(), |run| {
-        let mass = show::quantity(engine.steam_kg_s * run.value.si(), &KG, 2);
-        format!("; a run of {} takes {mass} of water", run.text)
-    });
-    let unsaid = water_unsaid(plan);
-    Answer {
-        question,
-        verdict: if unsaid.is_empty() {
-            verdict
-        } else {
-            verdict.max(Some(Verdict::Unproved))
-        },
-        sentence: format!(
-            "At {pressure} the engine asks for {demand} of steam and gives {power} in its \
-             cylinders{water}.{how}{unsaid}"
-        ),
-    }
-}
-
-/// Why it cannot be said whether the water lasts the run; empty where it can.
-fn water_unsaid(plan: &Plan) -> String {
-    let wanted: Vec<String> = [
-        (plan.duty.run.get().is_none(), plan.duty.run.path()),
-        (
-            plan.boiler.water_level.lowest.get().is_none(),
-            plan.boiler.water_level.lowest.path(),
-        ),
-    ]
-    .into_iter()
-    .filter(|(missing, _)| *missing)
-    .map(|(_, path)| path.to_owned())
-    .collect();
-    if wanted.is_empty() {
-        return String::new();
-    }
-    format!(
-        " Whether the water lasts cannot be said: the plan does not give {}.",
-        list(&wanted)
-    )
-}
 
 /// Whether the fire makes the steam; of a boiler with two fires, whether each does.
 pub(crate) fn fire(steaming: &Steaming, judged: &[Judged]) -> Answer {
@@ -151,7 +93,7 @@ pub(crate) fn proof(plan: &Plan, proof: &Proof, judged: &[Judged]) -> Answer {
 }
 
 /// An answer that cannot be given for want of plan fields, or because the loop has no balance.
-fn wanting(question: Question, steaming: &Steaming, what: &str) -> Answer {
+pub(crate) fn wanting(question: Question, steaming: &Steaming, what: &str) -> Answer {
     let why = match &steaming.fault {
         Some(fault) => format!("it has no balance: {fault}"),
         None => format!("the plan does not give {}", list(&steaming.taken.gaps)),

@@ -1,12 +1,14 @@
 //! Will this fire make the steam: the loop at working pressure, over pressure, and its band.
 
+use formulas::steam::Saturated;
 use plan::Plan;
 use plant::Plant;
 use reckoning::quantity::{Gauge, MassFlow, Quantity};
 use reckoning::{Finding, Known, Verdict, Working};
+use steaming::consumption::Consumption;
 use steaming::engine::EngineState;
 use steaming::{
-    Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Sweep,
+    Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Supply, Sweep, Taker,
 };
 
 use crate::fire::{CoilHeat, Door, Greatest, Taken, door, door_on_gas};
@@ -24,6 +26,12 @@ pub struct Steaming {
     pub taken: Taken,
     /// The engine by itself at working pressure, with its exhaust let into the open air.
     pub engine_alone: Option<EngineState>,
+    /// The engine, where it is whole.
+    pub engine: Option<Engine>,
+    /// Steam asked for beside the engine or without one, kg/s.
+    pub plain_kg_s: Option<f64>,
+    /// What the settled loop uses, where the water above the lowest level is known.
+    pub consumption: Option<Consumption>,
     /// The inputs of the loop, where nothing is wanted.
     pub inputs: Option<Inputs>,
     /// Working pressure, Pa gauge.
@@ -145,9 +153,14 @@ impl<'a> Asked<'a> {
             None => (None, None),
         };
         let greatest = self.greatest(&unlit, door, run.as_ref());
+        let settled = run.as_ref().zip(unlit.working_pa);
+        let state = settled.and_then(|(run, working)| run.sweep.state_at(working));
+        let consumption =
+            state.and_then(|state| crate::fire::consumption(self.plan, self.plant, state));
         (
             Steaming {
                 run,
+                consumption,
                 fault,
                 ..unlit
             },
@@ -183,6 +196,9 @@ impl<'a> Asked<'a> {
     fn one_unlit(&self, door: &Door) -> Steaming {
         Steaming {
             engine_alone: engine_alone(door.engine, door.site, self.working_pa),
+            engine: door.engine,
+            plain_kg_s: door.plain.map(|plain| plain.steam_kg_s),
+            consumption: None,
             taken: door.taken.clone(),
             inputs: door.inputs,
             working_pa: self.working_pa,
@@ -213,10 +229,13 @@ impl Steaming {
 }
 
 /// Rules that are asked of the engine and its water, whichever fire there is.
-pub(crate) const OF_THE_ENGINE: [&str; 5] = [
+pub(crate) const OF_THE_ENGINE: [&str; 8] = [
     "steaming.back-pressure",
     "steaming.compression",
     "steaming.engine-heat",
+    "steaming.engine-power",
+    "steaming.engine-work",
+    "steaming.port-speed",
     "steaming.water-lasts",
     "steaming.feed-keeps-up",
 ];
@@ -227,8 +246,17 @@ fn engine_alone(
     site: Option<Site>,
     working_pa: Option<f64>,
 ) -> Option<EngineState> {
-    let (engine, air, working) = (engine?, site?.atmosphere_pa, working_pa?);
-    steaming::engine::run(&engine, working + air, air).ok()
+    let (engine, site, working) = (engine?, site?, working_pa?);
+    let boiler_pa = working + site.atmosphere_pa;
+    let supply = Supply {
+        blast: None,
+        boiler_pa,
+        atmosphere_pa: site.atmosphere_pa,
+        room_k: site.air_k,
+        steam_j_kg: Saturated::at_pressure(boiler_pa).ok()?.h_g,
+    };
+    let settled = steaming::engine::exhaust(Taker::Engine(&engine), &supply).ok()?;
+    settled.engine
 }
 
 /// The lowest set pressure among the safety valves, else the design pressure.

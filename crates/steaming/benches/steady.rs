@@ -3,16 +3,22 @@
 //! The least of many short batches is printed beside their median, because other work on the
 //! machine can only add to a time.
 
+#[path = "../tests/rl1/fitted.rs"]
+mod fitted;
 #[path = "../tests/gf1/mod.rs"]
 mod gf1;
 #[path = "../tests/rl1/mod.rs"]
 mod rl1;
+#[path = "../tests/rl1/unmeasured.rs"]
+mod unmeasured;
 
 use std::hint::black_box;
 use std::time::Instant;
 
+use fitted::fitted;
 use rl1::{bar, plant};
 use steaming::{Candidates, Dryer, Inputs, cures, fire, metric_steps};
+use unmeasured::unmeasured;
 
 const BATCHES: usize = 100;
 const EACH: u32 = 20;
@@ -76,6 +82,11 @@ fn settle(name: &str, inputs: &Inputs) {
 
 fn main() {
     settle("without a coil", &plant(2.2));
+    settle("of an engine not measured", &unmeasured(plant(2.2)));
+    settle(
+        "of an engine with ports, pipe and pump",
+        &fitted(plant(2.2)),
+    );
     settle("with a coil that stays wet", &dried());
     let mut long = dried();
     long.dryer.iter_mut().for_each(|d| d.length_m = 2.0);
@@ -83,5 +94,6 @@ fn main() {
     settle("of a gas fire in a flue", &gf1::gas_plant());
     settle("of a gas fire in a firebox", &gf1::in_firebox());
     settle("of spirit in a flue", &gf1::spirit_plant());
+    settle("that superheats an engine not measured", &unmeasured(long));
     cure();
 }

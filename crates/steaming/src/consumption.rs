@@ -47,7 +47,15 @@ pub struct Consumption {
     pub water_kg: f64,
     /// Time from the working to the lowest level with the feed shut, s; `None` without a demand.
     pub without_feed_s: Option<f64>,
+    /// Feed that common practice wants of a means, kg/s: so much that the level can be won back.
+    pub feed_asked_kg_s: f64,
+    /// Time in which the demand empties the tank, s; `None` without a demand, or where the tank is
+    /// not known.
+    pub tank_s: Option<f64>,
 }
+
+/// Feed over demand that common practice wants.
+pub(crate) const FEED_OVER_DEMAND: f64 = 1.5;
 
 /// Fuel on the grate at the depth of the bed, kg.
 #[must_use]
@@ -80,6 +88,11 @@ pub fn consumption(state: &FireState, water: &WaterAsked<'_>) -> Result<Consumpt
         demand_kg_s,
         water_kg,
         without_feed_s: (demand_kg_s > 0.0).then(|| time_to_use(water_kg, demand_kg_s)),
+        feed_asked_kg_s: FEED_OVER_DEMAND * demand_kg_s,
+        tank_s: water
+            .tank_kg
+            .filter(|_| demand_kg_s > 0.0)
+            .map(|kg| time_to_use(kg, demand_kg_s)),
     })
 }
 

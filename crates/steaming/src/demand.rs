@@ -90,7 +90,7 @@ fn excess(inputs: &Inputs, gauge_pa: f64, share: f64) -> Result<(f64, FireState)
     faster
         .engine
         .iter_mut()
-        .for_each(|e| e.strokes_per_s *= share);
+        .for_each(|e| e.load = e.load.faster(share));
     let state = settle(&faster, gauge_pa)?;
     Ok((state.evaporation_kg_s / state.demand_kg_s - 1.0, state))
 }

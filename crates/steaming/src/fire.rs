@@ -4,7 +4,7 @@
 //! unknown that the [`Firing`](crate::Firing) names, sought in the bracket that it names.
 
 use formulas::balance::{
-    absolute_pressure, demand, efficiency, evaporation, leaving_speed, useful_heat,
+    absolute_pressure, demand, efficiency, evaporation, leaving_speed, total_flow, useful_heat,
     wall_temperature,
 };
 use formulas::gas::{FlueGas, MoleFractions, PureLaw, REFERENCE_LAWS};
@@ -136,7 +136,7 @@ impl<'a> Round<'a> {
             air: FlueGas::new(&MoleFractions::DRY_AIR),
             vapour: vapour(),
             steam_k: Saturated::at_pressure(inputs.site.atmosphere_pa)?.t_k,
-            line: (inputs.dryer.and(inputs.engine))
+            line: (inputs.dryer.and(inputs.taker()))
                 .map(|_| Line::new(water.boiler_pa))
                 .transpose()?,
         })
@@ -153,6 +153,7 @@ impl<'a> Round<'a> {
             blast: self.inputs.blast.as_ref(),
             boiler_pa: self.water.boiler_pa,
             atmosphere_pa: self.inputs.site.atmosphere_pa,
+            room_k: self.inputs.site.air_k,
             steam_j_kg: self.water.steam_j_kg,
         }
     }
@@ -204,7 +205,10 @@ impl<'a> Round<'a> {
         let feed_j_kg = self.water.feed_j_kg;
         let evaporation_kg_s = evaporation(useful_w, self.water.steam_j_kg, feed_j_kg);
         let (value, density) = (burning.heating_value_j_kg, self.water.steam_kg_m3);
-        let engine_kg_s = exhaust.map_or(0.0, |e| e.engine.steam_kg_s);
+        let engine_kg_s = total_flow(
+            exhaust.map_or(0.0, |e| e.steam_kg_s),
+            self.inputs.beside_kg_s(),
+        );
         let blower_kg_s = self.blower.map_or(0.0, |b| b.jet.steam_kg_s);
         Ok(FireState {
             inputs: *self.inputs,

@@ -5,6 +5,7 @@
 
 use formulas::gas::{FlueGas, MoleFractions};
 
+use crate::engine::{Engine, Plain};
 use crate::firing::Firing;
 use crate::jets::ChimneyWall;
 
@@ -17,6 +18,8 @@ pub struct Inputs {
     pub boiler: Boiler,
     /// The engine; `None` where the stop valve is shut.
     pub engine: Option<Engine>,
+    /// Steam that is asked for beside the engine, or with none described; `None` where none is.
+    pub plain: Option<Plain>,
     /// What burns, and the way of its gas to the smokebox.
     pub firing: Firing,
     /// The chimney with its bell and choke.
@@ -87,32 +90,6 @@ pub struct Boiler {
     pub water_surface_m2: f64,
     /// Height of the steam space above it, m.
     pub steam_space_m: f64,
-}
-
-/// A simple expansion engine.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Engine {
-    /// Stroke volume of one end, m³.
-    pub stroke_volume_m3: f64,
-    /// Working strokes of all ends in a second.
-    pub strokes_per_s: f64,
-    /// Cut-off as a share of the stroke.
-    pub cut_off: f64,
-    /// Clearance over stroke volume.
-    pub clearance: f64,
-    /// Part of the return stroke that is compression.
-    pub compression: f64,
-    /// Pressure at admission over pressure in the boiler, both absolute.
-    pub chest_share: f64,
-    /// Mean pressure of the real diagram over that of the drawn one.
-    pub diagram_factor: f64,
-    /// Steam supplied beyond what the diagram shows, over what it shows.
-    pub missing: f64,
-    /// Dryness of the exhaust where the steam comes straight from the boiler.
-    pub exhaust_dryness: f64,
-    /// Pressure in the cylinder when the exhaust closes, Pa; `None` where it is the back
-    /// pressure that the loop finds.
-    pub closing_pa: Option<f64>,
 }
 
 /// The chimney with its bell and choke.

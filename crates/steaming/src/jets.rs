@@ -110,7 +110,7 @@ pub fn exhaust_jet(inputs: &Inputs, exhaust: &ExhaustState) -> Option<Jet> {
         return None;
     }
     Some(Jet {
-        steam_kg_s: exhaust.engine.steam_kg_s,
+        steam_kg_s: exhaust.steam_kg_s,
         speed_m_s: exhaust.jet_m_s?,
         density_kg_m3: exhaust.exhaust_kg_m3,
         bore_m: blast.nozzle_m,

@@ -41,6 +41,9 @@ pub use band::{
 };
 pub use cure::{Bundle, Candidates, Cure, Cured, Lever, Stack, cures, metric_steps};
 pub use demand::{Above, Held, Holding, greatest_speed};
+pub use engine::{
+    Admission, Engine, Exhausts, Lagging, Load, Missing, Pipe, Plain, Pump, Supply, Taker,
+};
 pub use explain::{
     Explained, ExplainedFlame, Origins, explain, explain_draught, explain_heat, explain_tank,
     explain_use,
@@ -51,7 +54,7 @@ pub use firing::{
     FlameBox, FlameInFirebox, FlameInFireboxState, FlameInFlue, FlameInFlueState, Opening, ToWater,
 };
 pub use inputs::{
-    Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, ExhaustWater, Inputs, Leak, Site,
+    Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, ExhaustWater, Inputs, Leak, Site,
     air_enthalpy,
 };
 pub use over_draught::{OverDraught, over_draught};

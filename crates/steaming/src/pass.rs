@@ -37,8 +37,8 @@ pub(crate) struct Drawn {
 
 impl<'a> Draw<'a> {
     pub(crate) fn new(round: &'a Round<'a>) -> Result<Self, NotSettled> {
-        let plain = match round.inputs.engine.filter(|_| round.line.is_none()) {
-            Some(engine) => Some(exhaust(&engine, &round.supply())?),
+        let plain = match round.inputs.taker().filter(|_| round.line.is_none()) {
+            Some(taker) => Some(exhaust(taker, &round.supply())?),
             None => None,
         };
         Ok(Self { round, plain })
@@ -205,8 +205,8 @@ impl<'a> Draw<'a> {
         settled: impl Fn(&Coil<'_>) -> Result<DryerState, NotSettled>,
     ) -> Result<Option<(ExhaustState, DryerState)>, NotSettled> {
         let inputs = self.round.inputs;
-        let (Some(line), Some(dryer), Some(engine)) =
-            (&self.round.line, &inputs.dryer, &inputs.engine)
+        let (Some(line), Some(dryer), Some(taker)) =
+            (&self.round.line, &inputs.dryer, inputs.taker())
         else {
             return Ok(None);
         };
@@ -220,10 +220,10 @@ impl<'a> Draw<'a> {
         };
         // The film outside does not depend on the steam.
         let film = Film::new(dryer, &meeting(0.0), line);
-        let exhaust = exhaust_dried(engine, &self.round.supply(), |steam_kg_s| {
+        let exhaust = exhaust_dried(taker, &self.round.supply(), |steam_kg_s| {
             gain(&Coil::new(dryer, &meeting(steam_kg_s), (line, &film)))
         })?;
-        let steam_kg_s = exhaust.engine.steam_kg_s;
+        let steam_kg_s = exhaust.steam_kg_s;
         let state = settled(&Coil::new(dryer, &meeting(steam_kg_s), (line, &film)))?;
         Ok(Some((exhaust, state)))
     }

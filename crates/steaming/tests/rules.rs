@@ -3,15 +3,24 @@
 #[path = "rl1/changed.rs"]
 mod changed;
 mod rl1;
+#[path = "rl1/unmeasured.rs"]
+mod unmeasured;
 
 use changed::bed;
 use reckoning::{Finding, Given, Verdict, Working};
 use rl1::{bar, plant};
 use steaming::{
-    CARRIED, Dryer, Entering, Inputs, Judging, draws, explain, findings, standing, sweep,
+    Admission, CARRIED, Dryer, Entering, Exhausts, Inputs, Judging, Load, Missing, draws, explain,
+    findings, standing, sweep,
 };
+use unmeasured::unmeasured;
 
 fn judged(inputs: &Inputs, rule: &str) -> Finding {
+    let found = all_judged(inputs).into_iter().find(|f| f.rule.id == rule);
+    found.expect("the rule is raised")
+}
+
+fn all_judged(inputs: &Inputs) -> Vec<Finding> {
     let sweep = sweep(inputs, &[bar(4.0)]).expect("a sweep");
     let working = Working::new();
     findings(&Judging {
@@ -21,9 +30,6 @@ fn judged(inputs: &Inputs, rule: &str) -> Finding {
         draws: None,
         working: &working,
     })
-    .into_iter()
-    .find(|f| f.rule.id == rule)
-    .expect("the rule is raised")
 }
 
 fn with(change: impl FnOnce(&mut Inputs)) -> Inputs {
@@ -112,13 +118,127 @@ fn steaming_compression_silent_on_late_closing() {
 
 #[test]
 fn steaming_engine_heat_fires_when_the_exhaust_is_said_to_be_dry() {
-    let dry = with(|i| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = 0.99));
+    let dry = with(|i| {
+        i.engine
+            .iter_mut()
+            .for_each(|e| e.exhausts = Exhausts::Dryness(0.99));
+    });
     assert_eq!(verdict(&dry, "steaming.engine-heat"), Verdict::NotMet);
 }
 
 #[test]
 fn steaming_engine_heat_silent_when_it_is_wet() {
     assert_eq!(verdict(&plant(2.0), "steaming.engine-heat"), Verdict::Met);
+}
+
+/// By the balance of heat the exhaust carries what the engine leaves, whatever that is.
+#[test]
+fn steaming_engine_heat_silent_where_the_balance_of_heat_tells_the_exhaust() {
+    let found = all_judged(&unmeasured(plant(2.0)));
+    assert!(found.iter().all(|f| f.rule.id != "steaming.engine-heat"));
+}
+
+#[test]
+fn steaming_engine_work_fires_where_the_steam_would_do_more_than_it_can() {
+    let wonder = with(|i| {
+        i.engine.iter_mut().for_each(|e| {
+            e.missing = Missing::Measured(0.0);
+            e.diagram_factor = 1.0;
+            e.clearance = 0.01;
+            e.compression = 0.0;
+            e.admission = Admission::Share(1.0);
+            e.chest_share = 1.0;
+            e.load = Load::Open {
+                strokes_per_s: 60.0,
+                cut_off: 0.25,
+            };
+        });
+        i.blast.iter_mut().for_each(|b| b.nozzle_m = 2.6e-3);
+    });
+    let found = judged(&wonder, "steaming.engine-work");
+    assert_eq!(found.verdict, Verdict::NotMet, "{}", found.says);
+}
+
+#[test]
+fn steaming_engine_work_silent_on_a_common_engine() {
+    assert_eq!(verdict(&plant(2.0), "steaming.engine-work"), Verdict::Met);
+}
+
+fn asked_for(shaft_w: f64) -> Inputs {
+    with(|i| {
+        i.engine.iter_mut().for_each(|e| {
+            e.load = Load::Throttled {
+                strokes_per_s: 20.0,
+                cut_off: 0.75,
+                shaft_w,
+            };
+        });
+    })
+}
+
+/// The engine gives 24 W at its shaft with the regulator open.
+#[test]
+fn steaming_engine_power_fires_where_more_is_asked_than_it_gives() {
+    assert_eq!(
+        verdict(&asked_for(40.0), "steaming.engine-power"),
+        Verdict::NotMet
+    );
+}
+
+#[test]
+fn steaming_engine_power_silent_where_the_regulator_has_something_left() {
+    assert_eq!(
+        verdict(&asked_for(18.0), "steaming.engine-power"),
+        Verdict::Met
+    );
+    let open = all_judged(&plant(2.0));
+    assert!(open.iter().all(|f| f.rule.id != "steaming.engine-power"));
+}
+
+fn ports(area_mm2: f64) -> Inputs {
+    with(|i| {
+        i.engine.iter_mut().for_each(|e| {
+            e.admission = Admission::Ports {
+                area_m2: area_mm2 * 1e-6,
+                loss: 3.0,
+            };
+        });
+    })
+}
+
+/// A piston of 20 mm at 0.4 m/s drives the steam with 84 m/s through 1.5 mm².
+#[test]
+fn steaming_port_speed_fires_in_narrow_ports() {
+    assert_eq!(verdict(&ports(1.5), "steaming.port-speed"), Verdict::NotMet);
+}
+
+#[test]
+fn steaming_port_speed_silent_in_wide_ones() {
+    let wide = judged(&ports(4.0), "steaming.port-speed");
+    assert_eq!((wide.verdict, wide.tight), (Verdict::Met, false));
+    let near = judged(&ports(1.8), "steaming.port-speed");
+    assert_eq!((near.verdict, near.tight), (Verdict::Met, true));
+}
+
+/// The same steam in slow puffs lifts the bed that it leaves lying when it comes evenly.
+#[test]
+fn steaming_bed_lift_fires_in_the_puffs_of_a_slow_engine() {
+    let slow = with(|i| {
+        i.blast.iter_mut().for_each(|b| b.nozzle_m = 2.05e-3);
+        i.engine.iter_mut().for_each(|e| {
+            e.stroke_volume_m3 *= 20.0;
+            e.load = Load::Open {
+                strokes_per_s: 1.0,
+                cut_off: 0.75,
+            };
+        });
+    });
+    let even = with(|i| {
+        *i = slow;
+        i.engine.iter_mut().for_each(|e| e.puff_share = 1.0);
+    });
+    assert_eq!(verdict(&slow, "steaming.bed-lift"), Verdict::NotMet);
+    assert_eq!(verdict(&even, "steaming.bed-lift"), Verdict::Met);
 }
 
 #[test]

@@ -207,7 +207,7 @@ impl Account {
                     "It holds the engine up to {:.2} of the planned speed{}, which takes {} kg/h; \
                      {why}.",
                     held.speed_share,
-                    speed(&self.state, held.speed_share),
+                    speed(&held.state),
                     steam(held.steam_kg_s)
                 )
             }
@@ -222,9 +222,10 @@ impl Account {
 }
 
 /// The speed as the loop knows it, in working strokes of all ends.
-fn speed(state: &FireState, share: f64) -> String {
-    state.inputs.engine.map_or_else(String::new, |engine| {
-        let strokes = RPM.from_si(engine.strokes_per_s * share);
+fn speed(held: &FireState) -> String {
+    let engine = held.exhaust.and_then(|exhaust| exhaust.engine);
+    engine.map_or_else(String::new, |engine| {
+        let strokes = RPM.from_si(engine.admitted.strokes_per_s);
         format!(" ({} working strokes a minute)", figures(strokes, 3))
     })
 }

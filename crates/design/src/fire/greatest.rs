@@ -47,6 +47,7 @@ pub fn greatest(
     let by_blower = blower.and_then(|jets| {
         evaporation(&Inputs {
             engine: None,
+            plain: None,
             blower: Some(jets),
             ..*inputs
         })

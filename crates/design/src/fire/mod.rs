@@ -5,6 +5,7 @@
 
 mod burns;
 mod coil_heat;
+mod engine;
 mod flame;
 mod gas;
 mod greatest;
@@ -20,7 +21,7 @@ pub(crate) use greatest::greatest_on_gas;
 pub use greatest::{Greatest, greatest};
 pub use hottest::HottestDay;
 pub(crate) use hottest::hottest_day;
-pub use supply::{cures, feed_means, water, water_asked};
+pub use supply::{consumption, cures, feed_means, water, water_asked};
 pub use taken::{Taken, TakenNumber};
 pub(crate) use tank::lasting;
 pub use way::{CrossWay, FlueWay, Geometry, TubeWay, Way};
@@ -30,7 +31,7 @@ use self::burns::Burns;
 use plan::Plan;
 use reckoning::quantity::Absolute;
 use reckoning::{Given, Known, Origin, Refused, Working};
-use steaming::{BedFire, Blower, Engine, ExhaustWater, Firing, Inputs, Site};
+use steaming::{BedFire, Blower, Engine, ExhaustWater, Firing, Inputs, Plain, Site};
 
 /// The inputs of the loop and what was taken to make them.
 #[derive(Clone, Debug)]
@@ -41,6 +42,8 @@ pub struct Door {
     pub site: Option<Site>,
     /// The engine, where it is whole.
     pub engine: Option<Engine>,
+    /// Steam asked for beside the engine, or without one.
+    pub plain: Option<Plain>,
     /// The blower with its valve open. The loop itself runs with it shut.
     pub blower: Option<Blower>,
     /// What was taken, assumed and missed.
@@ -63,8 +66,8 @@ pub fn door_on_gas(plan: &Plan, geometry: Option<&Geometry>) -> Option<Door> {
 fn door_of(plan: &Plan, geometry: Option<&Geometry>, burns: Burns) -> Door {
     let mut taken = Taken::default();
     let site = site(plan, &mut taken);
-    let engine = parts::engine(plan, &mut taken);
-    let inputs = inputs((plan, geometry), burns, (site, engine), &mut taken);
+    let asking = engine::asking(plan, &mut taken);
+    let inputs = inputs((plan, geometry), burns, (site, &asking), &mut taken);
     let blower = parts::blower(plan, &mut taken);
     taken.assumed.extend(steaming::standing());
     taken.gaps.extend(burns.misplaced(plan));
@@ -72,7 +75,8 @@ fn door_of(plan: &Plan, geometry: Option<&Geometry>, burns: Burns) -> Door {
     Door {
         inputs: inputs.filter(|_| whole),
         site,
-        engine,
+        engine: asking.engine,
+        plain: asking.plain,
         blower,
         taken,
     }
@@ -81,7 +85,7 @@ fn door_of(plan: &Plan, geometry: Option<&Geometry>, burns: Burns) -> Door {
 fn inputs(
     (plan, geometry): (&Plan, Option<&Geometry>),
     burns: Burns,
-    (site, engine): (Option<Site>, Option<Engine>),
+    (site, asking): (Option<Site>, &engine::Asking),
     taken: &mut Taken,
 ) -> Option<Inputs> {
     // Every part is taken before the first `?`, so that all gaps are named at once.
@@ -99,7 +103,8 @@ fn inputs(
     Some(Inputs {
         site: site?,
         boiler: boiler?,
-        engine,
+        engine: asking.engine,
+        plain: asking.plain,
         firing: firing?,
         chimney: chimney?,
         blast,

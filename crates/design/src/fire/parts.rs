@@ -4,70 +4,19 @@ use formulas::balance::jets_area;
 use formulas::bed::Packing;
 use formulas::fuel::{higher_heating_value, lower_heating_value, solid_fuel};
 use plan::Plan;
-use plan::section::{Acting, DryerPlace, Fuel};
+use plan::section::{DryerPlace, Fuel};
 use reckoning::quantity::{Length, MJ_PER_KG, PressureDrop, Quantity};
 use reckoning::{Given, Known, Origin};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
-    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Engine, Fire, FireAir, Firebox,
+    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Fire, FireAir, Firebox,
     Leak, Opening, Tubes,
 };
 
 use super::burns::Burns;
 use super::{Geometry, Taken};
 
-/// The engine; `None` where the plan has none or a number is wanted.
-pub(crate) fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
-    let e = &plan.engine;
-    let cylinders = count(taken, e.cylinders.path(), e.cylinders.value());
-    let sides = sides(plan, taken);
-    let bore = taken.size(&e.bore);
-    let stroke = taken.size(&e.stroke);
-    let speed = taken.wanted(&e.speed);
-    let cut_off = taken.wanted(&e.cut_off);
-    let clearance = taken.number(&e.clearance);
-    let compression = taken.number(&e.compression);
-    let chest_share = taken.number(&e.chest_pressure);
-    let diagram_factor = taken.number(&e.diagram_factor);
-    let missing = taken.number(&e.missing);
-    let exhaust_dryness = taken.number(&e.exhaust_dryness);
-    taken.not_taken_away(&e.rod);
-    taken.not_taken_away(&e.exhaust_pressure_at_compression);
-    let closing_pa = e.exhaust_pressure_at_compression.value().map(Quantity::si);
-    // The rod takes its section from one side of a double-acting piston: the mean of both ends
-    // is what a stroke sweeps.
-    let rod = e.rod.likely().map_or(0.0, |rod| rod.value.si());
-    let bore = bore?;
-    let swept = match e.acting.value()? {
-        Acting::Single => bore * bore,
-        Acting::Double => bore * bore - 0.5 * rod * rod,
-    };
-    Some(Engine {
-        stroke_volume_m3: FRAC_PI_4 * swept * stroke?,
-        strokes_per_s: cylinders? * sides? * speed?,
-        cut_off: cut_off?,
-        clearance: clearance?,
-        compression: compression?,
-        chest_share: chest_share?,
-        diagram_factor: diagram_factor?,
-        missing: missing?,
-        exhaust_dryness: exhaust_dryness?,
-        closing_pa,
-    })
-}
-
-/// On how many sides of a piston the steam acts.
-fn sides(plan: &Plan, taken: &mut Taken) -> Option<f64> {
-    let acting = &plan.engine.acting;
-    if acting.value().is_none() {
-        taken.gaps.push(acting.path().to_owned());
-    }
-    acting.value().map(|acting| match acting {
-        Acting::Single => 1.0,
-        Acting::Double => 2.0,
-    })
-}
-
+/// A whole number, or a gap.
 pub(crate) fn count(taken: &mut Taken, path: &str, value: Option<u32>) -> Option<f64> {
     if value.is_none() {
         taken.gaps.push(path.to_owned());

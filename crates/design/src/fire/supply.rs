@@ -6,7 +6,7 @@ use plan::section::FeedMeans as Planned;
 use plant::Plant;
 use reckoning::quantity::{Length, MM, Quantity};
 use std::f64::consts::FRAC_PI_4;
-use steaming::consumption::{FeedMeans, WaterAsked};
+use steaming::consumption::{Consumption, FeedMeans, WaterAsked};
 use steaming::{
     Bundle, Candidates, Cure, FireAir, FireState, Inputs, Judging, Stack, metric_steps,
 };
@@ -66,8 +66,16 @@ fn cold_water(state: &FireState) -> Option<f64> {
     Some(steam::at_pt(site.atmosphere_pa, site.feed_k).ok()?.rho)
 }
 
+/// What a settled state uses; `None` where the plan does not give the water above the lowest
+/// level.
+#[must_use]
+pub fn consumption(plan: &Plan, plant: &Plant, state: &FireState) -> Option<Consumption> {
+    let asked = water_asked(plan, plant, state, &[])?;
+    steaming::consumption::consumption(state, &asked).ok()
+}
+
 /// Water that a means feeds, m³/s: as measured, else what its plunger sweeps.
-fn feeds_m3_s(means: &Planned) -> Option<f64> {
+pub(crate) fn feeds_m3_s(means: &Planned) -> Option<f64> {
     if let Some(rate) = means.rate.value() {
         return Some(rate.si());
     }

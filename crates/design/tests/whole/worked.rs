@@ -176,19 +176,16 @@ fn worked_demand_of_the_engine() {
     let (sheet, checked) = (Sheet::of_the_launch(), &LAUNCHED.checked);
     let state = state(checked);
     let exhaust = state.exhaust.expect("an engine");
+    let engine = exhaust.engine.expect("an engine");
     let gain = state.pass.dryer.expect("a coil").gain_j_kg / 1e3;
     assert!((0.0..200.0).contains(&gain), "{gain}");
     let swept = state.inputs.engine.expect("an engine").stroke_volume_m3;
     sheet.holds("engine", "engine.swept", swept * 1e6);
-    sheet.holds(
-        "engine",
-        "engine.admission",
-        exhaust.engine.admission_pa / 1e3,
-    );
+    sheet.holds("engine", "engine.admission", engine.admitted.pa / 1e3);
     for (name, found) in [
-        ("engine.back-pressure", exhaust.engine.back_pa / 1e3),
+        ("engine.back-pressure", engine.back_pa / 1e3),
         ("engine.demand", state.demand_kg_s * 3600.0),
-        ("engine.power", exhaust.engine.indicated_w),
+        ("engine.power", engine.indicated_w),
     ] {
         let wanted = at_gain(&sheet, name, gain);
         let off = (found / wanted - 1.0).abs();

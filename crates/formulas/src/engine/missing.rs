@@ -154,7 +154,7 @@ pub static ENTHALPY_AFTER_LOSS: Card = Card {
     gives: symbol("h", &J_PER_KG, "enthalpy after the loss"),
     takes: &[
         symbol("h_1", &J_PER_KG, "enthalpy before the loss"),
-        symbol("Q", &WATT, "heat lost and work given"),
+        symbol("Q", &WATT, "heat lost"),
         symbol("m", &KG_PER_S, "steam"),
     ],
     limits: &[Limit::at_least("m", 0.0)],

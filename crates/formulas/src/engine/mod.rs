@@ -36,8 +36,8 @@ pub use ports::{
     throttled_admission, wire_drawn,
 };
 pub use power::{
-    FEED_POWER, IDEAL_WORK, SHAFT_POWER, WORK_OF_STEAM, feed_power, ideal_work, shaft_power,
-    work_of_steam,
+    EXHAUST_ENTHALPY, FEED_POWER, IDEAL_WORK, NET_POWER, POWER_ASKED, SHAFT_POWER, WORK_OF_STEAM,
+    exhaust_enthalpy, feed_power, ideal_work, net_power, power_asked, shaft_power, work_of_steam,
 };
 pub use steam::{
     Charge, HEAT_LOST, STEAM_FLOW, STEAM_PER_STROKE, heat_lost, steam_flow, steam_per_stroke,
@@ -83,4 +83,7 @@ pub static CARDS: &[&Card] = &[
     &PUFFED_BACK_PRESSURE,
     &PUFF_FLUX,
     &FEED_POWER,
+    &POWER_ASKED,
+    &NET_POWER,
+    &EXHAUST_ENTHALPY,
 ];

@@ -54,7 +54,7 @@ pub static WIRE_DRAWN: Card = Card {
         symbol("rho_c", &KG_PER_M3, "density of dry steam in the chest"),
         symbol("u", &M_PER_S, "mean speed of steam in the port"),
     ],
-    limits: &[Limit::at_most("u", 80.0), Limit::at_least("p_1 / p_c", 0.6)],
+    limits: &[Limit::at_least("p_1 / p_c", 0.6)],
     spread: Spread::Unstated,
     cite: Cite {
         source: &COMMON_PRACTICE,

@@ -2,7 +2,9 @@
 //! engine without loss would give between the same pressures.
 
 use reckoning::formula::{Law, Limit, Spread};
-use reckoning::quantity::{BAR_ABSOLUTE, J_PER_KG, KG_PER_M3, KG_PER_S, KJ_PER_KG, ONE, PA, WATT};
+use reckoning::quantity::{
+    BAR_ABSOLUTE, J_PER_KG, KG_PER_S, KJ_PER_KG, M3_PER_S, ONE, PA_GAUGE, WATT,
+};
 use reckoning::{Card, Cite, Refused, symbol};
 
 use crate::sources::DERIVED;
@@ -98,21 +100,20 @@ pub static IDEAL_WORK: Card = Card {
     },
 };
 
-/// Power that a feed pump asks: mass flow against a pressure, at an efficiency.
+/// Power that a feed pump asks: volume against a pressure, at an efficiency.
 #[must_use]
-pub fn feed_power(m: f64, dp: f64, rho: f64, eta: f64) -> f64 {
-    m * dp / (rho * eta)
+pub fn feed_power(v: f64, dp: f64, eta: f64) -> f64 {
+    v * dp / eta
 }
 
 /// Card of [`feed_power`].
 pub static FEED_POWER: Card = Card {
     id: "engine.feed-power",
-    law: Law::Closed("P_f = m_f * dp / (rho_f * eta_f)"),
+    law: Law::Closed("P_f = V_f * dp / eta_f"),
     gives: symbol("P_f", &WATT, "power that the feed pump asks"),
     takes: &[
-        symbol("m_f", &KG_PER_S, "water fed"),
-        symbol("dp", &PA, "pressure against which it is fed"),
-        symbol("rho_f", &KG_PER_M3, "density of the water"),
+        symbol("V_f", &M3_PER_S, "water fed"),
+        symbol("dp", &PA_GAUGE, "pressure against which it is fed"),
         symbol("eta_f", &ONE, "work on the water over work on the pump"),
     ],
     limits: &[Limit::within("eta_f", 0.05, 1.0)],
@@ -121,5 +122,79 @@ pub static FEED_POWER: Card = Card {
         source: &DERIVED,
         place: "work on water that does not yield",
     },
-    eval: |v| Ok(feed_power(v[0], v[1], v[2], v[3])),
+    eval: |v| Ok(feed_power(v[0], v[1], v[2])),
+};
+
+/// Power that must be had at the shaft.
+#[must_use]
+pub fn power_asked(p_w: f64, p_f: f64) -> f64 {
+    p_w + p_f
+}
+
+/// Card of [`power_asked`].
+pub static POWER_ASKED: Card = Card {
+    id: "engine.power-asked",
+    law: Law::Closed("P_s = P_w + P_f"),
+    gives: symbol("P_s", &WATT, "power that must be had at the shaft"),
+    takes: &[
+        symbol("P_w", &WATT, "power asked beside the feed pump"),
+        symbol("P_f", &WATT, "power that the feed pump asks"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "both are driven by the one shaft",
+    },
+    eval: |v| Ok(power_asked(v[0], v[1])),
+};
+
+/// Power at the shaft beside that of the feed pump.
+#[must_use]
+pub fn net_power(p_s: f64, p_f: f64) -> f64 {
+    p_s - p_f
+}
+
+/// Card of [`net_power`].
+pub static NET_POWER: Card = Card {
+    id: "engine.net-power",
+    law: Law::Closed("P_n = P_s - P_f"),
+    gives: symbol("P_n", &WATT, "power at the shaft beside the feed pump"),
+    takes: &[
+        symbol("P_s", &WATT, "power at the shaft"),
+        symbol("P_f", &WATT, "power that the feed pump asks"),
+    ],
+    limits: &[],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "both are driven by the one shaft",
+    },
+    eval: |v| Ok(net_power(v[0], v[1])),
+};
+
+/// Enthalpy of the exhaust of an engine.
+#[must_use]
+pub fn exhaust_enthalpy(h_in: f64, p_i: f64, q: f64, m: f64) -> f64 {
+    h_in - (p_i + q) / m
+}
+
+/// Card of [`exhaust_enthalpy`].
+pub static EXHAUST_ENTHALPY: Card = Card {
+    id: "engine.exhaust-enthalpy",
+    law: Law::Closed("h_ex = h_in - (P_i + Q_s) / m"),
+    gives: symbol("h_ex", &J_PER_KG, "enthalpy of the exhaust"),
+    takes: &[
+        symbol("h_in", &J_PER_KG, "enthalpy of the steam supplied"),
+        symbol("P_i", &WATT, "indicated power"),
+        symbol("Q_s", &WATT, "heat that the engine loses to the room"),
+        symbol("m", &KG_PER_S, "steam supplied to the engine"),
+    ],
+    limits: &[Limit::at_least("m", 0.0)],
+    spread: Spread::Exact,
+    cite: Cite {
+        source: &DERIVED,
+        place: "first law for the engine",
+    },
+    eval: |v| Ok(exhaust_enthalpy(v[0], v[1], v[2], v[3])),
 };

@@ -21,7 +21,7 @@ mod tube;
 
 pub use boiler::{Boiler, BoilerForm, Lagging, WaterLevel};
 pub use burner::{AirHoles, Burner, BurnerPlace, Jet, Mouth, Poker, Ports, Throat};
-pub use engine::{Acting, Engine};
+pub use engine::{Acting, Engine, SteamPipe};
 pub use fire::{Ash, Fire, FireHoles, Fuel, Grate};
 pub use fitting::{
     Bore, BoreKind, Coaxial, CrossHole, CrossReach, End, Fitting, FittingKind, Step,

@@ -72,7 +72,7 @@ pub struct Duty {
     pub pressure: Entry<Gauge>,
     /// Time the plant runs between two fillings.
     pub run: Entry<Time>,
-    /// Steam asked for, where no engine is described.
+    /// Steam asked for: all of it where no engine is described, else beside the engine's.
     pub steam: Entry<MassFlow>,
     /// Power asked for at the shaft.
     pub power: Entry<Power>,
@@ -95,13 +95,14 @@ impl Section for Duty {
         v.number(
             &mut self.steam,
             "steam",
-            "steam asked for, where no engine is described",
+            "steam asked for: all of it where no engine is described, else beside that of the engine",
             within("1 g/h", "200 kg/h"),
         );
         v.number(
             &mut self.power,
             "power",
-            "power asked for at the shaft of the engine",
+            "power asked for at the shaft; with speed and cut-off given the regulator holds it, \
+             else the one that is not given is found",
             within("0.1 W", "20 kW"),
         );
     }

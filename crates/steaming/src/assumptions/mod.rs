@@ -12,6 +12,7 @@ use reckoning::Assumption;
 
 use self::fuels::*;
 use self::numbers::*;
+use crate::engine::{Admission, Exhausts, Missing, Pipe, Pump};
 use crate::firing::{Bed, Fire, FireAir, Opening};
 use crate::inputs::{CoilPlace, Inputs, air_enthalpy};
 use crate::rules::CARRIED;
@@ -137,8 +138,91 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &MISSING,
-        set: |i, v| i.engine.iter_mut().for_each(|e| e.missing = v),
-        get: |i| i.engine.map(|e| e.missing),
+        set: |i, v| {
+            i.engine.iter_mut().for_each(|e| {
+                if let Missing::Reckoned(factor) = &mut e.missing {
+                    *factor = v;
+                }
+            });
+        },
+        get: |i| match i.engine?.missing {
+            Missing::Reckoned(factor) => Some(factor),
+            Missing::Measured(_) => None,
+        },
+    },
+    Entering {
+        assumption: &ADMISSION,
+        set: |i, v| {
+            i.engine.iter_mut().for_each(|e| {
+                if let Admission::Share(share) = &mut e.admission {
+                    *share = v;
+                }
+            });
+        },
+        get: |i| match i.engine?.admission {
+            Admission::Share(share) => Some(share),
+            Admission::Ports { .. } => None,
+        },
+    },
+    Entering {
+        assumption: &PORT_LOSS,
+        set: |i, v| {
+            i.engine.iter_mut().for_each(|e| {
+                if let Admission::Ports { loss, .. } = &mut e.admission {
+                    *loss = v;
+                }
+            });
+        },
+        get: |i| match i.engine?.admission {
+            Admission::Ports { loss, .. } => Some(loss),
+            Admission::Share(_) => None,
+        },
+    },
+    Entering {
+        assumption: &MECHANICAL,
+        set: |i, v| {
+            i.engine
+                .iter_mut()
+                .for_each(|e| e.mechanical_efficiency = v);
+        },
+        get: |i| i.engine.map(|e| e.mechanical_efficiency),
+    },
+    Entering {
+        assumption: &HEAT_LOSS,
+        set: |i, v| {
+            i.engine.iter_mut().for_each(|e| {
+                if let Exhausts::ByLoss(loss) = &mut e.exhausts {
+                    *loss = v;
+                }
+            });
+        },
+        get: |i| match i.engine?.exhausts {
+            Exhausts::ByLoss(loss) => Some(loss),
+            Exhausts::Dryness(_) => None,
+        },
+    },
+    Entering {
+        assumption: &PUFF,
+        set: |i, v| i.engine.iter_mut().for_each(|e| e.puff_share = v),
+        get: |i| i.engine.map(|e| e.puff_share),
+    },
+    Entering {
+        assumption: &PUMP_EFFICIENCY,
+        set: |i, v| pump(i).into_iter().for_each(|p| p.efficiency = v),
+        get: |i| Some(i.engine?.pump?.efficiency),
+    },
+    Entering {
+        assumption: &PIPE_EMISSIVITY,
+        set: |i, v| pipe(i).into_iter().for_each(|p| p.emissivity = v),
+        get: |i| Some(i.engine?.pipe?.emissivity),
+    },
+    Entering {
+        assumption: &PIPE_CONDUCTIVITY,
+        set: |i, v| {
+            let lagging = pipe(i).and_then(|p| p.lagging.as_mut());
+            lagging.into_iter().for_each(|l| l.w_m_k = v);
+        },
+        get: |i| Some(i.engine?.pipe?.lagging?.w_m_k),
     },
     Entering {
         assumption: &CHEST,
@@ -152,8 +236,11 @@ pub static ASSUMPTIONS: &[Entering] = &[
     },
     Entering {
         assumption: &EXHAUST_DRYNESS,
-        set: |i, v| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = v),
-        get: |i| i.engine.map(|e| e.exhaust_dryness),
+        set: |i, v| i.plain.iter_mut().for_each(|p| p.exhaust_dryness = v),
+        get: |i| match (i.engine, i.plain) {
+            (None, Some(plain)) => Some(plain.exhaust_dryness),
+            _ => None,
+        },
     },
     Entering {
         assumption: &INLET_LOSS,
@@ -370,6 +457,14 @@ fn carry(inputs: &mut Inputs, change: impl FnOnce(&mut Beyond)) {
     } else {
         tubes(inputs, |t| change(&mut t.beyond));
     }
+}
+
+fn pump(inputs: &mut Inputs) -> Option<&mut Pump> {
+    inputs.engine.as_mut()?.pump.as_mut()
+}
+
+fn pipe(inputs: &mut Inputs) -> Option<&mut Pipe> {
+    inputs.engine.as_mut()?.pipe.as_mut()
 }
 
 /// The doubt about laws that a fire carries beyond what they were published for: it belongs into

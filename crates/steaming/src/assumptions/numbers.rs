@@ -3,7 +3,9 @@
 //! Lower and upper ends are the 5 % and 95 % points of a split normal law. They are chosen so
 //! that the tails of that law stay within what can be: an area stays above nought.
 
-use reckoning::quantity::{BAR_ABSOLUTE, CELSIUS, KELVIN, KELVIN_RISE, MM2, ONE, PA, WATT};
+use reckoning::quantity::{
+    BAR_ABSOLUTE, CELSIUS, KELVIN, KELVIN_RISE, MM2, ONE, PA, W_PER_M_K, W_PER_M2_K, WATT,
+};
 use reckoning::source::{COMMON_PRACTICE, DERIVED};
 use reckoning::{Assumption, Cite};
 
@@ -138,14 +140,79 @@ pub(super) static BLOWER_COEFFICIENT: Assumption = ratio(
 );
 pub(super) static MISSING: Assumption = ratio(
     "engine.missing",
-    "steam supplied beyond what the diagram shows, over what it shows",
-    [0.60, 0.35, 1.0],
-    CALIBRATION,
+    "missing quantity over what the walls and leaks of the engine are reckoned to take",
+    [1.0, 0.55, 1.7],
+    Cite {
+        source: &DERIVED,
+        place: "steam that engines of 5 W to 25 kW are reported to take, against that reckoned",
+    },
 );
+pub(super) static ADMISSION: Assumption = ratio(
+    "engine.admission-pressure",
+    "pressure in the cylinder up to cut-off over that in the chest, both absolute",
+    [0.95, 0.90, 0.975],
+    TRADE,
+);
+/// The mean speed is less than the greatest by pi / 2, and the stream narrows behind the edge.
+pub(super) static PORT_LOSS: Assumption = ratio(
+    "engine.port-loss",
+    "pressure that a port takes over density times the square of its mean speed",
+    [3.0, 1.5, 6.0],
+    Cite {
+        source: &DERIVED,
+        place: "half the square of the greatest speed behind a sharp edge",
+    },
+);
+pub(super) static MECHANICAL: Assumption = ratio(
+    "engine.mechanical-efficiency",
+    "power at the shaft over power in the cylinder",
+    [0.65, 0.50, 0.78],
+    TRADE,
+);
+/// Chest, covers and pipes lose some six times what bare bores and covers would at 15 W/(m² K).
+pub(super) static HEAT_LOSS: Assumption = Assumption {
+    id: "engine.heat-loss",
+    meaning: "heat that the engine loses on a square metre of bores and covers for a kelvin",
+    unit: &W_PER_M2_K,
+    value: 100.0,
+    low: 50.0,
+    high: 200.0,
+    variable: "engine.heat-loss",
+    cite: CALIBRATION,
+};
+pub(super) static PUFF: Assumption = ratio(
+    "engine.puff-share",
+    "share of the time in which the exhaust of a slow engine flows",
+    [0.60, 0.50, 0.70],
+    TRADE,
+);
+pub(super) static PUMP_EFFICIENCY: Assumption = ratio(
+    "engine.pump-efficiency",
+    "work on the water over work on the feed pump that the engine drives",
+    [0.30, 0.20, 0.50],
+    TRADE,
+);
+/// Tarnished copper to paint; a polished pipe has less, and loses less.
+pub(super) static PIPE_EMISSIVITY: Assumption = ratio(
+    "engine.pipe.emissivity",
+    "emissivity of the surface of the steam pipe",
+    [0.60, 0.30, 0.80],
+    TRADE,
+);
+pub(super) static PIPE_CONDUCTIVITY: Assumption = Assumption {
+    id: "engine.pipe.conductivity",
+    meaning: "conductivity of the lagging of the steam pipe",
+    unit: &W_PER_M_K,
+    value: 0.05,
+    low: 0.04,
+    high: 0.10,
+    variable: "engine.pipe.conductivity",
+    cite: TRADE,
+};
 pub(super) static CHEST: Assumption = ratio(
     "engine.chest-pressure",
-    "absolute pressure at admission over that in the boiler",
-    [0.92, 0.85, 0.95],
+    "absolute pressure in the steam chest over that in the boiler",
+    [0.97, 0.93, 0.985],
     TRADE,
 );
 pub(super) static DIAGRAM: Assumption = ratio(

@@ -33,9 +33,7 @@ impl Filing<'_> {
         let heat = self.marched(names, &WATT, state.heat_w, &from, march);
         // The enthalpy with which the exhaust was settled; it is the coil's to the accuracy of
         // that balance.
-        let gain = self.state.exhaust.map_or(state.gain_j_kg, |e| {
-            e.supplied_j_kg - self.state.water.steam_j_kg
-        });
+        let gain = self.state.exhaust.map_or(state.gain_j_kg, |e| e.gain_j_kg);
         let names = ("dh", "enthalpy that the coil adds");
         Ok(self.marched(names, &J_PER_KG, gain, &[heat], march))
     }

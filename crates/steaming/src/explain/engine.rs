@@ -1,125 +1,115 @@
-//! Lines of the engine and its exhaust.
+//! Lines of the engine: its load, admission, steam and power.
 
-use formulas::balance::{
-    BACK_PRESSURE, DENSITY_FROM_VOLUME, ENTHALPY_LACKING, ENTHALPY_WITH_GAIN, JET_MOMENTUM,
-    PRESSURE_SHARE, ROUND_AREA, WET_ENTHALPY,
-};
-use formulas::draught::{BLAST_BACK_PRESSURE, BLAST_SPEED};
+use formulas::balance::{DENSITY_FROM_VOLUME, ENTHALPY_LACKING, PRESSURE_SHARE};
 use formulas::engine::{
-    COMPRESSION_PRESSURE, HEAT_LOST, INDICATED_POWER, MEAN_EFFECTIVE_PRESSURE, STEAM_FLOW,
-    STEAM_PER_STROKE,
+    COMPRESSION_PRESSURE, FEED_POWER, HEAT_LOST, IDEAL_WORK, INDICATED_POWER,
+    MEAN_EFFECTIVE_PRESSURE, MEAN_PRESSURE_FOR, NET_POWER, PORT_SPEED, POWER_ASKED, SHAFT_POWER,
+    STEAM_FLOW, STEAM_PER_STROKE, THROTTLED_ADMISSION, WIRE_DRAWN, WORK_OF_STEAM, port_speed,
 };
-use formulas::steam::cards::{DRYNESS, REGION1_V, REGION2_V, SATURATION_TEMPERATURE, WET_DENSITY};
+use formulas::steam::cards::{REGION2_V, SATURATION_TEMPERATURE};
 use reckoning::quantity::{
-    Absolute, J_PER_KG, KG_PER_M3, KPA_ABSOLUTE, LITRE, Length, M, ONE, PA_ABSOLUTE, PER_S, Ratio,
-    Rotation, Volume,
+    Absolute, Area, KPA_ABSOLUTE, LITRE, Length, M, M2, M3_PER_S, ONE, PA_ABSOLUTE, PER_S, Power,
+    Ratio, Rotation, Volume, VolumeFlow, WATT,
 };
 use reckoning::{Ref, Refused};
 
 use super::Filing;
-use super::water::{JetLines, Water};
-use crate::engine::{EngineState, ExhaustState};
-use crate::inputs::Engine;
+use super::water::{JetLines, Line, Water};
+use crate::engine::{Admission, Engine, EngineState, Exhausts, Load};
 
 /// Lines of the engine that others need.
 pub(super) struct EngineLines {
+    /// Steam on the way through engine and nozzle.
     pub steam: Ref,
+    /// Back pressure.
     pub back: Ref,
     pub jet: Option<JetLines>,
 }
 
 /// The engine's own numbers.
-struct Made {
-    cut_off: Ref,
-    clearance: Ref,
-    compression: Ref,
-    volume: Ref,
-    strokes: Ref,
+pub(super) struct Made {
+    pub cylinders: Ref,
+    pub bore: Ref,
+    pub stroke: Ref,
+    pub cut_off: Ref,
+    pub clearance: Ref,
+    pub compression: Ref,
+    pub volume: Ref,
+    pub strokes: Ref,
+    pub turns: Ref,
 }
 
-/// Exhaust at the pressure of the air.
-struct Exhausted {
-    h: Ref,
-    supplied: Ref,
-    density: Ref,
-    lacks: Ref,
+/// Steam as it is admitted.
+pub(super) struct AdmissionLines {
+    pub chest: Line,
+    pub p: Ref,
+    pub line: Line,
+    pub density: Ref,
 }
 
 impl Filing<'_> {
     pub(super) fn engine(&mut self, water: &Water) -> Result<Option<EngineLines>, Refused> {
-        let (Some(engine), Some(state)) = (self.state.inputs.engine, self.state.exhaust) else {
+        let Some(state) = self.state.exhaust else {
             return Ok(None);
         };
-        let run = state.engine;
-        let made = self.made(&engine);
-        let (admission, rho_1) = self.admission(&engine, &run, water)?;
+        let Some((engine, run)) = self.state.inputs.engine.zip(state.engine) else {
+            return self.plain(&state, water).map(Some);
+        };
         let sought = state.balance.map(|solved| {
             let left = format!("{:.1e} Pa left", solved.residual);
             let balance = "back pressure that the engine meets against that of its nozzle";
             let names = ("p_b", "back pressure");
             self.root(names, &PA_ABSOLUTE, solved, (balance, &left))
         });
-        let (closing, rho_x) = self.closing(&engine, &run, sought.unwrap_or(water.air.p))?;
-        let from = [
-            rho_1,
-            rho_x,
-            made.cut_off,
-            made.clearance,
-            made.compression,
-            made.volume,
-        ];
-        let stroke = self.settle(&STEAM_PER_STROKE, &from, run.steam_per_stroke_kg)?;
-        let names = ("mu", "missing quantity over the indicated steam");
-        let missing = self.given::<Ratio>("engine.missing", names, &ONE, engine.missing);
-        let from = [stroke, missing, made.strokes];
-        let steam = self.settle(&STEAM_FLOW, &from, run.steam_kg_s)?;
-        let exhausted = self.exhausted(&engine, &state, water)?;
-        let (back, jet) = self.nozzle(&state, &exhausted, (steam, water.air.p))?;
-        let back = sought.unwrap_or(back);
-        let power = self.power(&engine, &state, &made, (admission, back, closing))?;
-        let from = [steam, exhausted.supplied, exhausted.h, power];
-        self.settle(&HEAT_LOST, &from, state.heat_lost_w)?;
-        Ok(Some(EngineLines { steam, back, jet }))
-    }
-
-    /// Pressure at admission and the density of dry steam there.
-    fn admission(
-        &mut self,
-        engine: &Engine,
-        run: &EngineState,
-        water: &Water,
-    ) -> Result<(Ref, Ref), Refused> {
-        let names = ("s", "pressure at admission over that in the boiler");
-        let field = "engine.chest-pressure";
-        let share = self.given::<Ratio>(field, names, &ONE, engine.chest_share);
-        let from = [share, water.boiler_p];
-        let p = self.settle(&PRESSURE_SHARE, &from, run.admission_pa)?;
-        let t = self.working.worked(&SATURATION_TEMPERATURE, &[p])?;
-        Ok((p, self.dry_density(p, t, run.admission_kg_m3)?))
-    }
-
-    /// Pressure when the exhaust closes and the density of dry steam there.
-    fn closing(
-        &mut self,
-        engine: &Engine,
-        run: &EngineState,
-        back: Ref,
-    ) -> Result<(Ref, Ref), Refused> {
-        let p = match engine.closing_pa {
-            Some(pa) => {
-                let names = ("p_x", "pressure when the exhaust closes");
-                let field = "engine.exhaust-pressure-at-compression";
-                self.given::<Absolute>(field, names, &KPA_ABSOLUTE, pa)
+        let known = sought.unwrap_or(water.air.p);
+        let made = self.made(&engine, &run);
+        let pump = self.pump(&engine, &run, water)?;
+        let admission = self.admission(&engine, &run, (&made, known, pump), water)?;
+        let stroke = self.stroke(&engine, &run, (&made, &admission, known))?;
+        let taken = self.taken((&engine, &run), &state, (&made, &admission, known, stroke))?;
+        let steam = self.settle(&STEAM_FLOW, &[stroke, taken, made.strokes], run.steam_kg_s)?;
+        let stream = self.stream(&engine, &state, (steam, water))?;
+        // Where the exhaust follows from the balance of heat, the back pressure is known before.
+        let first = match engine.exhausts {
+            Exhausts::ByLoss(_) => {
+                Some(self.power(&engine, &run, (&made, admission.p, known, pump))?)
             }
-            None => back,
+            Exhausts::Dryness(_) => None,
         };
-        let t = self.working.worked(&SATURATION_TEMPERATURE, &[p])?;
-        Ok((p, self.dry_density(p, t, run.closing_kg_m3)?))
+        let h = match (engine.exhausts, first) {
+            (Exhausts::ByLoss(loss), Some(power)) => {
+                let from = (&made, &admission.chest, power, &stream);
+                self.by_loss(loss, &state, from)?
+            }
+            (Exhausts::Dryness(x) | Exhausts::ByLoss(x), _) => {
+                self.by_dryness(x, &state, (stream.gain, water))?
+            }
+        };
+        let led = self.through(&state, (stream, h), water)?;
+        let (back, jet) = self.nozzle((&engine, &state), (&led, made.strokes), water.air.p)?;
+        let back = sought.unwrap_or(back);
+        let power = match first {
+            Some(power) => power,
+            None => self.power(&engine, &run, (&made, admission.p, back, pump))?,
+        };
+        let from = [led.steam, led.supplied, led.h, power];
+        self.settle(&HEAT_LOST, &from, state.heat_lost_w)?;
+        self.settle(&WORK_OF_STEAM, &[power, steam], run.work_j_kg())?;
+        self.settle(&IDEAL_WORK, &[water.boiler_p, water.air.p], run.ideal_j_kg)?;
+        Ok(Some(EngineLines {
+            steam: led.steam,
+            back,
+            jet,
+        }))
     }
 
-    fn made(&mut self, engine: &Engine) -> Made {
-        let names = ("r", "cut-off as a share of the stroke");
-        let cut_off = self.given::<Ratio>("engine.cut-off", names, &ONE, engine.cut_off);
+    fn made(&mut self, engine: &Engine, run: &EngineState) -> Made {
+        let names = ("n_c", "number of cylinders");
+        let cylinders = self.given::<Ratio>("engine.cylinders", names, &ONE, engine.cylinders);
+        let names = ("D", "bore of a cylinder");
+        let bore = self.given::<Length>("engine.bore", names, &M, engine.bore_m);
+        let names = ("S", "stroke");
+        let stroke = self.given::<Length>("engine.stroke", names, &M, engine.stroke_m);
         let names = ("c", "clearance over stroke volume");
         let clearance = self.given::<Ratio>("engine.clearance", names, &ONE, engine.clearance);
         let names = ("q", "compression as a share of the stroke");
@@ -127,118 +117,201 @@ impl Filing<'_> {
             self.given::<Ratio>("engine.compression", names, &ONE, engine.compression);
         let names = ("V", "stroke volume of one end");
         let volume = self.given::<Volume>("engine.bore", names, &LITRE, engine.stroke_volume_m3);
-        let names = ("n", "working strokes in a second");
-        let strokes = self.given::<Rotation>("engine.speed", names, &PER_S, engine.strokes_per_s);
+        let (cut_off, strokes) = self.held(engine, run);
+        let how = (
+            "cylinders and sides that the steam acts on",
+            "each turn has as many working strokes",
+        );
+        let names = ("N", "turns of the crankshaft in a second");
+        let turns = self.marched(names, &PER_S, run.admitted.turns_per_s, &[strokes], how);
         Made {
+            cylinders,
+            bore,
+            stroke,
             cut_off,
             clearance,
             compression,
             volume,
             strokes,
+            turns,
         }
     }
 
-    /// The exhaust by its dryness, with what a coil added.
-    fn exhausted(
+    /// Cut-off and strokes: held, or found for the power that is asked.
+    fn held(&mut self, engine: &Engine, run: &EngineState) -> (Ref, Ref) {
+        let cut_names = ("r", "cut-off as a share of the stroke");
+        let stroke_names = ("n", "working strokes in a second");
+        let (cut_off, strokes) = (run.admitted.cut_off, run.admitted.strokes_per_s);
+        let given_cut =
+            |filing: &mut Self| filing.given::<Ratio>("engine.cut-off", cut_names, &ONE, cut_off);
+        let given_strokes = |filing: &mut Self| {
+            filing.given::<Rotation>("engine.speed", stroke_names, &PER_S, strokes)
+        };
+        let end = (
+            "the end of the range in which it is sought",
+            "no value within gives the power that is asked",
+        );
+        let balance = "power at the shaft against the power that is asked";
+        match (engine.load, run.admitted.sought) {
+            (Load::Open { .. } | Load::Throttled { .. }, _) => {
+                (given_cut(self), given_strokes(self))
+            }
+            (Load::BySpeed { .. }, Some(found)) => {
+                let left = format!("{:.1e} W left", found.residual);
+                let n = self.root(stroke_names, &PER_S, found, (balance, &left));
+                (given_cut(self), n)
+            }
+            (Load::BySpeed { .. }, None) => {
+                let n = self.marched(stroke_names, &PER_S, strokes, &[], end);
+                (given_cut(self), n)
+            }
+            (Load::ByCutOff { .. }, Some(found)) => {
+                let left = format!("{:.1e} W left", found.residual);
+                let r = self.root(cut_names, &ONE, found, (balance, &left));
+                (r, given_strokes(self))
+            }
+            (Load::ByCutOff { .. }, None) => {
+                let r = self.marched(cut_names, &ONE, cut_off, &[], end);
+                (r, given_strokes(self))
+            }
+        }
+    }
+
+    /// Power that the feed pump takes.
+    fn pump(&mut self, engine: &Engine, run: &EngineState, water: &Water) -> Result<Ref, Refused> {
+        let Some(pump) = engine.pump else {
+            return Ok(self.absent("P_f", "power that a feed pump on the engine asks", &WATT));
+        };
+        let names = ("V_f", "water that the engine's pump feeds");
+        let v = self.given::<VolumeFlow>("feed.means.<id>.rate", names, &M3_PER_S, pump.water_m3_s);
+        let names = ("eta_f", "work on the water over work on the pump");
+        let field = "engine.pump-efficiency";
+        let eta = self.given::<Ratio>(field, names, &ONE, pump.efficiency);
+        self.settle(&FEED_POWER, &[v, water.gauge_p, eta], run.pump_w)
+    }
+
+    /// Pressure at admission and the steam there.
+    fn admission(
         &mut self,
         engine: &Engine,
-        state: &ExhaustState,
+        run: &EngineState,
+        (made, back, pump): (&Made, Ref, Ref),
         water: &Water,
-    ) -> Result<Exhausted, Refused> {
-        let air = &water.air;
-        let names = (
-            "x_e",
-            "dryness of the exhaust where the steam comes straight from the boiler",
-        );
-        let x = self.given::<Ratio>(
-            "engine.exhaust-dryness",
-            names,
-            &ONE,
-            engine.exhaust_dryness,
-        );
-        let wet = self.working.worked(&WET_ENTHALPY, &[air.h_l, air.h_g, x])?;
-        let gain = match (self.state.inputs.dryer, self.state.pass.dryer) {
-            (Some(coil), Some(settled)) => self.coil(&coil, &settled)?,
-            _ => self.absent("dh", "enthalpy that a coil adds", &J_PER_KG),
+    ) -> Result<AdmissionLines, Refused> {
+        let names = ("s", "pressure in the chest over that in the boiler");
+        let field = "engine.chest-pressure";
+        let share = self.given::<Ratio>(field, names, &ONE, engine.chest_share);
+        let p_c = self.settle(&PRESSURE_SHARE, &[share, water.boiler_p], run.chest.pa)?;
+        let chest = self.saturation(p_c)?;
+        let open = self.opened(engine, run, (made, &chest))?;
+        let closed = run.admitted.pa < run.admitted.open_pa;
+        let p = match engine.load.asked_w().filter(|_| closed) {
+            Some(asked_w) => self.throttled(engine, run, (asked_w, made, back, pump))?,
+            None => open,
         };
-        let h = self.settle(&ENTHALPY_WITH_GAIN, &[wet, gain], state.exhaust_j_kg)?;
-        let from = [water.steam_h, gain];
-        let supplied = self.settle(&ENTHALPY_WITH_GAIN, &from, state.supplied_j_kg)?;
-        let lacks = self.settle(&ENTHALPY_LACKING, &[air.h_g, h], state.lacks_j_kg)?;
-        let density = self.exhaust_density(state, water, h)?;
-        Ok(Exhausted {
-            h,
-            supplied,
+        let line = self.saturation(p)?;
+        let density = self.dry_density(line.p, line.t, run.admission_kg_m3)?;
+        Ok(AdmissionLines {
+            chest,
+            p,
+            line,
             density,
-            lacks,
         })
     }
 
-    fn exhaust_density(
+    /// Pressure at admission with the regulator open.
+    fn opened(
         &mut self,
-        state: &ExhaustState,
-        water: &Water,
-        h: Ref,
+        engine: &Engine,
+        run: &EngineState,
+        (made, chest): (&Made, &Line),
     ) -> Result<Ref, Refused> {
-        let air = &water.air;
-        if state.lacks_j_kg < 0.0 {
-            let how = (
-                "the states of steam at the pressure of the air",
-                "the one with this enthalpy, which is superheated",
-            );
-            let names = ("rho_s", "density of the exhaust");
-            let from = [air.p, h];
-            return Ok(self.marched(names, &KG_PER_M3, state.exhaust_kg_m3, &from, how));
-        }
-        let x = self.working.worked(&DRYNESS, &[h, air.h_l, air.h_g])?;
-        let v_l = self.working.worked(&REGION1_V, &[air.p, air.t])?;
-        let v_g = self.working.worked(&REGION2_V, &[air.p, air.t])?;
-        let rho_l = self.working.worked(&DENSITY_FROM_VOLUME, &[v_l])?;
-        let rho_g = self.working.worked(&DENSITY_FROM_VOLUME, &[v_g])?;
-        self.settle(&WET_DENSITY, &[rho_l, rho_g, x], state.exhaust_kg_m3)
+        let (area_m2, loss) = match engine.admission {
+            Admission::Ports { area_m2, loss } => (area_m2, loss),
+            Admission::Share(share) => {
+                let names = ("s_1", "pressure at admission over that in the chest");
+                let field = "engine.admission-pressure";
+                let share = self.given::<Ratio>(field, names, &ONE, share);
+                return self.settle(&PRESSURE_SHARE, &[share, chest.p], run.admitted.open_pa);
+            }
+        };
+        let names = ("A_p", "area of the port of one end");
+        let area = self.given::<Area>("engine.port-area", names, &M2, area_m2);
+        let from = [made.bore, made.stroke, made.turns, area];
+        let turns = run.admitted.turns_per_s;
+        let speed = port_speed(engine.bore_m, engine.stroke_m, turns, area_m2);
+        let u = self.settle(&PORT_SPEED, &from, speed)?;
+        let names = ("k", "loss of the port in squares of its mean speed");
+        let k = self.given::<Ratio>("engine.port-loss", names, &ONE, loss);
+        let rho = self.dry_density(chest.p, chest.t, run.chest.kg_m3)?;
+        self.settle(&WIRE_DRAWN, &[chest.p, k, rho, u], run.admitted.open_pa)
     }
 
-    /// Jet and back pressure of the nozzle; without one the back pressure is that of the air.
-    fn nozzle(
+    /// Pressure at admission with the regulator closed as far as the power allows.
+    fn throttled(
         &mut self,
-        state: &ExhaustState,
-        exhausted: &Exhausted,
-        (steam, air): (Ref, Ref),
-    ) -> Result<(Ref, Option<JetLines>), Refused> {
-        let (Some(blast), Some(speed)) = (self.state.inputs.blast, state.jet_m_s) else {
-            return Ok((air, None));
-        };
-        let names = ("d_n", "bore of the blast nozzle");
-        let bore = self.given::<Length>("blast.nozzle", names, &M, blast.nozzle_m);
-        let area = self.settle(&ROUND_AREA, &[bore], blast.area_m2())?;
-        let names = ("C", "nozzle coefficient");
-        let c = self.given::<Ratio>("blast.coefficient", names, &ONE, blast.coefficient);
-        let u = self.settle(&BLAST_SPEED, &[steam, c, area, exhausted.density], speed)?;
-        let from = [exhausted.density, u, c];
-        let drop = self.settle(&BLAST_BACK_PRESSURE, &from, state.nozzle_pa)?;
-        // Where the back pressure was sought it is a root already, and this line shows that the
-        // nozzle agrees with it.
-        let back = self.working.worked(&BACK_PRESSURE, &[air, drop])?;
-        let momentum = self.settle(&JET_MOMENTUM, &[steam, u], state.engine.steam_kg_s * speed)?;
-        let jet = JetLines {
-            steam,
-            area,
-            bore,
-            density: exhausted.density,
-            momentum,
-            lacks: exhausted.lacks,
-        };
-        Ok((back, Some(jet)))
+        engine: &Engine,
+        run: &EngineState,
+        (asked_w, made, back, pump): (f64, &Made, Ref, Ref),
+    ) -> Result<Ref, Refused> {
+        let names = ("P_w", "power asked at the shaft");
+        let asked = self.given::<Power>("duty.power", names, &WATT, asked_w);
+        let all = self.working.worked(&POWER_ASKED, &[asked, pump])?;
+        let (eta, phi) = self.factors(engine);
+        let from = [all, eta, phi, made.volume, made.strokes];
+        let mean = self.working.worked(&MEAN_PRESSURE_FOR, &from)?;
+        let from = [mean, back, made.cut_off, made.clearance, made.compression];
+        self.settle(&THROTTLED_ADMISSION, &from, run.admitted.pa)
     }
 
+    /// Mechanical efficiency and diagram factor.
+    fn factors(&mut self, engine: &Engine) -> (Ref, Ref) {
+        let names = ("eta", "power at the shaft over indicated power");
+        let field = "engine.mechanical-efficiency";
+        let eta = self.given::<Ratio>(field, names, &ONE, engine.mechanical_efficiency);
+        let names = ("phi", "diagram factor");
+        let phi = self.given::<Ratio>("engine.diagram-factor", names, &ONE, engine.diagram_factor);
+        (eta, phi)
+    }
+
+    /// Steam that the diagram accounts for in a stroke.
+    fn stroke(
+        &mut self,
+        engine: &Engine,
+        run: &EngineState,
+        (made, admission, back): (&Made, &AdmissionLines, Ref),
+    ) -> Result<Ref, Refused> {
+        let closing = match engine.closing_pa {
+            Some(pa) => {
+                let names = ("p_x", "pressure when the exhaust closes");
+                let field = "engine.exhaust-pressure-at-compression";
+                self.given::<Absolute>(field, names, &KPA_ABSOLUTE, pa)
+            }
+            None => back,
+        };
+        let t = self.working.worked(&SATURATION_TEMPERATURE, &[closing])?;
+        let v = self.working.worked(&REGION2_V, &[closing, t])?;
+        let rho_x = self.settle(&DENSITY_FROM_VOLUME, &[v], run.closing_kg_m3)?;
+        let from = [closing, made.compression, made.clearance];
+        self.settle(&COMPRESSION_PRESSURE, &from, run.compressed_pa)?;
+        let from = [
+            admission.density,
+            rho_x,
+            made.cut_off,
+            made.clearance,
+            made.compression,
+            made.volume,
+        ];
+        self.settle(&STEAM_PER_STROKE, &from, run.steam_per_stroke_kg)
+    }
+
+    /// Power in the cylinders and at the shaft; gives the line of the indicated power.
     fn power(
         &mut self,
         engine: &Engine,
-        state: &ExhaustState,
-        made: &Made,
-        (admission, back, closing): (Ref, Ref, Ref),
+        run: &EngineState,
+        (made, admission, back, pump): (&Made, Ref, Ref, Ref),
     ) -> Result<Ref, Refused> {
-        let run = &state.engine;
         let from = [
             admission,
             back,
@@ -247,13 +320,16 @@ impl Filing<'_> {
             made.compression,
         ];
         let mean = self.settle(&MEAN_EFFECTIVE_PRESSURE, &from, run.mean_pressure_pa)?;
-        let names = ("phi", "diagram factor");
-        let factor =
-            self.given::<Ratio>("engine.diagram-factor", names, &ONE, engine.diagram_factor);
-        let from = [factor, mean, made.volume, made.strokes];
+        let (eta, phi) = self.factors(engine);
+        let from = [phi, mean, made.volume, made.strokes];
         let power = self.settle(&INDICATED_POWER, &from, run.indicated_w)?;
-        let from = [closing, made.compression, made.clearance];
-        self.settle(&COMPRESSION_PRESSURE, &from, run.compressed_pa)?;
+        let shaft = self.settle(&SHAFT_POWER, &[eta, power], run.shaft_w)?;
+        self.settle(&NET_POWER, &[shaft, pump], run.net_w())?;
         Ok(power)
+    }
+
+    /// Heat of evaporation at a pressure.
+    pub(super) fn latent(&mut self, line: &Line, si: f64) -> Result<Ref, Refused> {
+        self.settle(&ENTHALPY_LACKING, &[line.h_g, line.h_l], si)
     }
 }

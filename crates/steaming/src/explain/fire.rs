@@ -267,6 +267,7 @@ impl Filing<'_> {
         let solid = self.given::<Density>("fire.lump-density", names, &KG_PER_M3, bed.lump_kg_m3);
         let weight = self.settle(&bed::WEIGHT, &[e, solid, rho, depth], state.weight_pa)?;
         let lift = self.settle(&LIFT_SHARE, &[bare, weight], state.lift)?;
+        self.in_puffs(flux, [e, phi, lump, rho, mu, depth], weight)?;
         Ok((loss, lift))
     }
 

@@ -8,10 +8,12 @@ mod bed_air;
 mod coil;
 mod draught;
 mod engine;
+mod exhaust;
 mod fire;
 mod flame;
 mod flame_box;
 mod flue;
+mod pipe;
 mod radiation;
 mod tank;
 mod water;
@@ -28,9 +30,9 @@ use reckoning::{Card, Given, Known, Ref, Refused, Working};
 use formulas::steam::cards::REGION1_H;
 
 use formulas::balance::{
-    DEMAND, EFFICIENCY, EVAPORATION, LEAVING_SPEED, STEAMING_RATIO, USEFUL_HEAT,
+    DEMAND, EFFICIENCY, EVAPORATION, LEAVING_SPEED, STEAMING_RATIO, TOTAL_FLOW, USEFUL_HEAT,
 };
-use reckoning::quantity::{KELVIN, KG_PER_S, M2, Power, Temperature, WATT};
+use reckoning::quantity::{KELVIN, KG_PER_S, M2, MassFlow, Power, Temperature, WATT};
 use reckoning::solve::Solved;
 
 use crate::state::FireState;
@@ -94,6 +96,7 @@ pub fn explain(
         working,
         origins,
         state,
+        puffs: None,
     };
     let water = filing.water()?;
     let engine = filing.engine(&water)?;
@@ -140,6 +143,8 @@ struct Filing<'a> {
     working: &'a mut Working,
     origins: Origins<'a>,
     state: &'a FireState,
+    /// Share of the time in which the exhaust flows, once it is filed.
+    puffs: Option<Ref>,
 }
 
 impl Filing<'_> {
@@ -242,12 +247,24 @@ impl Filing<'_> {
         };
         let engine = line(engine, "steam taken by the engine");
         let blower = line(blower, "steam taken by the blower");
+        let engine = self.beside(engine)?;
         let demand = self.settle(&DEMAND, &[engine, blower], self.state.demand_kg_s)?;
         let ratio = match self.state.steaming_ratio() {
             Some(s) => Some(self.settle(&STEAMING_RATIO, &[evaporation, demand], s)?),
             None => None,
         };
         Ok((demand, ratio))
+    }
+
+    /// Steam of the engine, with what is asked for beside it.
+    fn beside(&mut self, engine: Ref) -> Result<Ref, Refused> {
+        let beside_kg_s = self.state.inputs.beside_kg_s();
+        if beside_kg_s <= 0.0 {
+            return Ok(engine);
+        }
+        let names = ("m_s", "steam asked for beside the engine");
+        let beside = self.given::<MassFlow>("duty.steam", names, &KG_PER_S, beside_kg_s);
+        self.working.worked(&TOTAL_FLOW, &[engine, beside])
     }
 
     /// Enthalpy of the feed, at the pressure of the air.

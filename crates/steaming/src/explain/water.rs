@@ -16,6 +16,7 @@ use super::Filing;
 /// Lines of the boiler and of the air's pressure.
 pub(super) struct Water {
     pub boiler_p: Ref,
+    pub gauge_p: Ref,
     pub wall_k: Ref,
     pub steam_h: Ref,
     pub steam_density: Ref,
@@ -73,6 +74,7 @@ impl Filing<'_> {
         let steam_density = self.dry_density(line.p, line.t, water.steam_kg_m3)?;
         Ok(Water {
             boiler_p,
+            gauge_p: gauge,
             wall_k,
             steam_h,
             steam_density,

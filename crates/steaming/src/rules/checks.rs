@@ -1,13 +1,16 @@
 //! What each rule compares in a settled state.
 
 use reckoning::Rule;
-use reckoning::quantity::{BAR_DROP, KG_PER_M2_H, KPA, M_PER_S, ONE, PA, PSI_ABSOLUTE, Unit, WATT};
+use reckoning::quantity::{
+    BAR_DROP, KG_PER_M2_H, KJ_PER_KG, KPA, M_PER_S, ONE, PA, PSI_ABSOLUTE, Unit, WATT,
+};
 
 use super::list::{
     BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
-    HOLDS,
+    ENGINE_POWER, ENGINE_WORK, HOLDS, PORT_SPEED,
 };
 use crate::band::Reads;
+use crate::engine::{EngineState, Exhausts};
 use crate::firing::BedState;
 use crate::state::FireState;
 
@@ -25,6 +28,10 @@ fn leaving_limit(s: &FireState) -> f64 {
 }
 /// Least rate of burning, kg/(m² h); common practice.
 const LEAST_RATE_KG_M2_H: f64 = 30.0;
+/// Mean speed of steam in the ports above which they choke the engine, m/s, and below which it is
+/// at ease; common practice.
+const PORT_M_S: f64 = 80.0;
+const QUIET_PORT_M_S: f64 = 60.0;
 /// Allowance for back pressure, lb/in² absolute.
 const BACK_PSI: f64 = 17.0;
 
@@ -79,6 +86,31 @@ fn bed(state: &FireState) -> Option<&BedState> {
     state.pass.firing.bed().map(|fired| &fired.bed)
 }
 
+/// The engine, where there is one.
+fn engine(state: &FireState) -> Option<&EngineState> {
+    state.exhaust.as_ref()?.engine.as_ref()
+}
+
+/// Power asked at the shaft, where one is.
+fn asked(state: &FireState) -> Option<f64> {
+    state.inputs.engine?.load.asked_w()
+}
+
+/// Heat that the steam gives up in the engine, where the dryness of the exhaust tells it: by the
+/// balance of heat the two agree of themselves.
+fn given_up(state: &FireState) -> Option<f64> {
+    let Exhausts::Dryness(_) = state.inputs.engine?.exhausts else {
+        return None;
+    };
+    Some(state.exhaust?.heat_lost_w + engine(state)?.indicated_w)
+}
+
+/// Loss of the bare bed, in a puff where the exhaust comes in puffs.
+fn greatest_loss(state: &FireState) -> Option<f64> {
+    let mean = bed(state)?.bare_pa;
+    Some(state.puffed_bed().map_or(mean, |puffed| puffed.bare_pa))
+}
+
 pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &HOLDS,
@@ -93,22 +125,22 @@ pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &BED_LIFT,
         place: "fire",
-        margin: |s| bed(s).map(|b| b.weight_pa / b.bare_pa),
+        margin: |s| Some(bed(s)?.weight_pa / greatest_loss(s)?),
         wanted: 1.25,
-        value: |s| bed(s).map(|b| b.bare_pa),
+        value: greatest_loss,
         limit: |s| bed(s).map(|b| b.weight_pa),
         unit: &PA,
-        what: "loss of the bare bed against its weight",
+        what: "loss of the bare bed, in a puff where the exhaust comes in puffs, against its weight",
     },
     Check {
         rule: &BACK_PRESSURE,
         place: "blast.nozzle",
         margin: |s| {
             s.inputs.blast?;
-            Some(PSI_ABSOLUTE.to_si(BACK_PSI) / s.exhaust?.engine.back_pa)
+            Some(PSI_ABSOLUTE.to_si(BACK_PSI) / engine(s)?.back_pa)
         },
         wanted: 1.0,
-        value: |s| Some(s.exhaust?.engine.back_pa),
+        value: |s| Some(engine(s)?.back_pa),
         limit: |_| Some(PSI_ABSOLUTE.to_si(BACK_PSI)),
         unit: &KPA,
         what: "absolute back pressure",
@@ -116,28 +148,52 @@ pub(super) static CHECKS: &[Check] = &[
     Check {
         rule: &COMPRESSION,
         place: "engine.compression",
-        margin: |s| {
-            s.exhaust
-                .map(|e| e.engine.admission_pa / e.engine.compressed_pa)
-        },
+        margin: |s| engine(s).map(|e| e.admitted.pa / e.compressed_pa),
         wanted: 1.0,
-        value: |s| s.exhaust.map(|e| e.engine.compressed_pa),
-        limit: |s| s.exhaust.map(|e| e.engine.admission_pa),
+        value: |s| engine(s).map(|e| e.compressed_pa),
+        limit: |s| engine(s).map(|e| e.admitted.pa),
         unit: &KPA,
         what: "absolute pressure at the end of compression against that of admission",
     },
     Check {
         rule: &ENGINE_HEAT,
         place: "engine.exhaust-dryness",
-        margin: |s| {
-            s.exhaust
-                .map(|e| (e.heat_lost_w + e.engine.indicated_w) / e.engine.indicated_w)
-        },
+        margin: |s| Some(given_up(s)? / engine(s)?.indicated_w),
         wanted: 1.0,
-        value: |s| s.exhaust.map(|e| e.engine.indicated_w),
-        limit: |s| s.exhaust.map(|e| e.heat_lost_w + e.engine.indicated_w),
+        value: |s| engine(s).map(|e| e.indicated_w),
+        limit: given_up,
         unit: &WATT,
         what: "indicated power against the heat that the steam gives up",
+    },
+    Check {
+        rule: &ENGINE_WORK,
+        place: "engine",
+        margin: |s| engine(s).map(|e| e.ideal_j_kg / e.work_j_kg()),
+        wanted: 1.0,
+        value: |s| engine(s).map(EngineState::work_j_kg),
+        limit: |s| engine(s).map(|e| e.ideal_j_kg),
+        unit: &KJ_PER_KG,
+        what: "work from a kilogram of steam against that of an engine without loss",
+    },
+    Check {
+        rule: &ENGINE_POWER,
+        place: "duty.power",
+        margin: |s| Some((engine(s)?.most_w - engine(s)?.pump_w) / asked(s)?),
+        wanted: 1.0,
+        value: |s| engine(s).map(|e| e.most_w - e.pump_w),
+        limit: asked,
+        unit: &WATT,
+        what: "power at the shaft that the engine can give against that asked",
+    },
+    Check {
+        rule: &PORT_SPEED,
+        place: "engine.port-area",
+        margin: |s| Some(PORT_M_S / engine(s)?.admitted.port_m_s?),
+        wanted: PORT_M_S / QUIET_PORT_M_S,
+        value: |s| engine(s)?.admitted.port_m_s,
+        limit: |_| Some(PORT_M_S),
+        unit: &M_PER_S,
+        what: "mean speed of steam in the ports",
     },
     Check {
         rule: &BURNING_RATE,

@@ -66,6 +66,40 @@ pub static ENGINE_HEAT: Rule = Rule {
     },
 };
 
+/// Work of the engine against that of one without loss.
+pub static ENGINE_WORK: Rule = Rule {
+    id: "steaming.engine-work",
+    sentence: "The engine takes no more work from a kilogram of steam than one without loss.",
+    remedy: "measure the missing quantity, the clearance or the cut-off: as they stand they cannot \
+             be true together",
+    cite: Cite {
+        source: &DERIVED,
+        place: "second law: dry saturated steam that expands at its entropy",
+    },
+};
+
+/// Power against that asked.
+pub static ENGINE_POWER: Rule = Rule {
+    id: "steaming.engine-power",
+    sentence: "At working pressure the engine can give the power that is asked at its shaft.",
+    remedy: "a later cut-off, more speed, a larger cylinder, more pressure, a larger nozzle",
+    cite: Cite {
+        source: &DERIVED,
+        place: "work of the diagram, less what friction and feed pump take",
+    },
+};
+
+/// Steam in the ports.
+pub static PORT_SPEED: Rule = Rule {
+    id: "steaming.port-speed",
+    sentence: "Steam passes the ports at no more than 80 m/s.",
+    remedy: "larger ports, less speed",
+    cite: Cite {
+        source: &COMMON_PRACTICE,
+        place: "speed above which ports choke an engine, 60 to 80 m/s",
+    },
+};
+
 /// Least rate of burning.
 pub static BURNING_RATE: Rule = Rule {
     id: "steaming.burning-rate",
@@ -129,6 +163,9 @@ pub static RULES: &[&Rule] = &[
     &BACK_PRESSURE,
     &COMPRESSION,
     &ENGINE_HEAT,
+    &ENGINE_WORK,
+    &ENGINE_POWER,
+    &PORT_SPEED,
     &BURNING_RATE,
     &DISENGAGEMENT,
     &COIL_LOSS,

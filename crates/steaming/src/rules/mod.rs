@@ -21,7 +21,7 @@ pub use flame_list::{
 };
 pub use list::{
     BACK_PRESSURE, BED_LIFT, BURNING_RATE, COIL_LOSS, COMPRESSION, DISENGAGEMENT, ENGINE_HEAT,
-    FEED_KEEPS_UP, HOLDS, RULES, WATER_LASTS,
+    ENGINE_POWER, ENGINE_WORK, FEED_KEEPS_UP, HOLDS, PORT_SPEED, RULES, WATER_LASTS,
 };
 pub use tank::{TankAsked, TankEnds, TankTime, tank_lasts};
 pub use water::water_findings;

@@ -6,11 +6,8 @@ use reckoning::quantity::{KG, KG_PER_H};
 use super::checks::Asked;
 use super::list::{FEED_KEEPS_UP, WATER_LASTS};
 use super::{Judging, judged};
-use crate::consumption::{FeedMeans, WaterAsked, water_mass};
+use crate::consumption::{FEED_OVER_DEMAND, FeedMeans, WaterAsked, water_mass};
 use crate::state::FireState;
-
-/// Feed over demand that common practice wants.
-const FEED_OVER_DEMAND: f64 = 1.5;
 
 /// Applies the rules of water and feed to the state at the working pressure. Nothing is raised
 /// where no state was found, no steam is asked, or the plan asks for no time and has no feed.

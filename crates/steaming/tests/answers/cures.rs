@@ -122,7 +122,7 @@ fn at_speed(inputs: &Inputs, share: f64) -> f64 {
     inputs
         .engine
         .iter_mut()
-        .for_each(|e| e.strokes_per_s *= share);
+        .for_each(|e| e.load = e.load.faster(share));
     ratio(&inputs)
 }
 

@@ -9,3 +9,5 @@ mod where_it_goes;
 mod changed;
 #[path = "../rl1/mod.rs"]
 mod rl1;
+#[path = "../rl1/unmeasured.rs"]
+mod unmeasured;

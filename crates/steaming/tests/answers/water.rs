@@ -1,6 +1,7 @@
 //! Coal and water: how long they last.
 
 use crate::rl1::{bar, plant};
+use crate::unmeasured::unmeasured;
 use reckoning::{Finding, Verdict, Working};
 use steaming::consumption::{FeedMeans, WaterAsked, consumption};
 use steaming::{Judging, draws, fire, sweep, water_findings};
@@ -125,7 +126,7 @@ fn nothing_is_raised_where_nothing_is_asked() {
 /// What the engine misses is assumed: the water that it takes is then no more than a band.
 #[test]
 fn an_assumed_demand_never_makes_the_water_last() {
-    let inputs = plant(2.0);
+    let inputs = unmeasured(plant(2.0));
     let sweep = sweep(&inputs, &[bar(4.0)]).expect("a sweep");
     let assumed = [steaming::assumption("engine.missing").expect("an assumption")];
     let draws = draws(&inputs, bar(4.0), &assumed).expect("draws");

@@ -96,6 +96,7 @@ pub(crate) fn gas_plant() -> Inputs {
             steam_space_m: 30e-3,
         },
         engine: None,
+        plain: None,
         firing: Firing::Flue(FlameInFlue {
             flame: Flame {
                 source: Source::Burner(burner()),

@@ -5,8 +5,8 @@ use formulas::bed::Packing;
 use formulas::fuel::Composition;
 use reckoning::quantity::{Absolute, BAR_GAUGE, CELSIUS, MM, Quantity, RPM};
 use steaming::{
-    Bed, BedFire, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Fire, FireAir, Firebox,
-    Firing, Inputs, Site, Tubes,
+    Admission, Bed, BedFire, Beyond, Blast, Boiler, Chimney, Engine, ExhaustWater, Exhausts, Fire,
+    FireAir, Firebox, Firing, Inputs, Load, Missing, Site, Tubes,
 };
 
 fn mm(x: f64) -> f64 {
@@ -47,17 +47,29 @@ pub(crate) fn plant(nozzle_mm: f64) -> Inputs {
             steam_space_m: 60e-3,
         },
         engine: Some(Engine {
+            cylinders: 1.0,
+            strokes_per_turn: 2.0,
+            bore_m: bore,
+            stroke_m: mm(20.0),
             stroke_volume_m3: std::f64::consts::FRAC_PI_4 * bore * bore * mm(20.0),
-            strokes_per_s: 2.0 * RPM.to_si(600.0),
-            cut_off: 0.75,
+            load: Load::Open {
+                strokes_per_s: 2.0 * RPM.to_si(600.0),
+                cut_off: 0.75,
+            },
             clearance: 0.10,
             compression: 0.10,
             chest_share: 0.92,
+            admission: Admission::Share(1.0),
             diagram_factor: 0.9,
-            missing: 0.60,
-            exhaust_dryness: 0.93,
+            mechanical_efficiency: 0.65,
+            missing: Missing::Measured(0.60),
+            exhausts: Exhausts::Dryness(0.93),
             closing_pa: Some(1.15e5),
+            puff_share: 0.6,
+            pipe: None,
+            pump: None,
         }),
+        plain: None,
         firing: Firing::Bed(BedFire {
             fire: Fire {
                 fuel: ANTHRACITE,

@@ -3,7 +3,7 @@
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use proptest::prelude::*;
-use steaming::{Dryer, FireState, Inputs, dryer, fire, tubes};
+use steaming::{Dryer, FireState, Inputs, Missing, dryer, fire, tubes};
 
 fn closes(state: &FireState) {
     let pass = &state.pass;
@@ -35,14 +35,14 @@ fn closes(state: &FireState) {
         "heat of the steam",
     );
     if let Some(exhaust) = state.exhaust {
-        let engine = &exhaust.engine;
+        let engine = exhaust.engine.as_ref().expect("an engine");
         near(
-            engine.steam_kg_s * (exhaust.supplied_j_kg - exhaust.exhaust_j_kg),
+            exhaust.steam_kg_s * (exhaust.supplied_j_kg - exhaust.exhaust_j_kg),
             engine.indicated_w + exhaust.heat_lost_w,
             "heat of the engine",
         );
         let back = engine.back_pa - state.inputs.site.atmosphere_pa;
-        near(back, exhaust.nozzle_pa, "back pressure");
+        near(back, exhaust.puffed_pa, "back pressure");
     }
 }
 
@@ -162,7 +162,7 @@ prop_compose! {
         inputs.chimney.top_m = choke;
         inputs.blast.iter_mut().for_each(|b| b.mixing = mixing);
         inputs.engine.iter_mut().for_each(|e| {
-            e.missing = missing;
+            e.missing = Missing::Measured(missing);
             e.closing_pa = closing.then_some(1.15e5);
         });
         inputs

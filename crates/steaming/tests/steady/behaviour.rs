@@ -3,7 +3,9 @@
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use reckoning::quantity::MM;
-use steaming::{Blower, CoilPlace, Dryer, FireAir, Inputs, NotSettled, Opening, fire};
+use steaming::{
+    Blower, CoilPlace, Dryer, Exhausts, FireAir, Inputs, NotSettled, Opening, fire,
+};
 
 fn ratio(inputs: &Inputs) -> f64 {
     let state = fire::settle(inputs, bar(4.0)).expect("a balance");
@@ -37,7 +39,11 @@ fn ash_lowers_the_steaming_on_the_grate_and_in_the_coal() {
 
 #[test]
 fn wetter_exhaust_lowers_the_steaming() {
-    let wetter = with(|i| i.engine.iter_mut().for_each(|e| e.exhaust_dryness = 0.85));
+    let wetter = with(|i| {
+        i.engine
+            .iter_mut()
+            .for_each(|e| e.exhausts = Exhausts::Dryness(0.85));
+    });
     assert!(wetter < ratio(&plant(2.2)));
 }
 

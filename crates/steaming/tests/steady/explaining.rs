@@ -1,10 +1,14 @@
 //! The cards, worked again beside a settled state, agree with it.
 
 use crate::changed::bed;
+use crate::fitted::fitted;
 use crate::rl1::{bar, plant};
+use crate::unmeasured::unmeasured;
 use reckoning::working::Basis;
 use reckoning::{Given, Working};
-use steaming::{Beyond, Blower, CARRIED, Dryer, ExhaustWater, Inputs, Leak, explain, fire};
+use steaming::{
+    Beyond, Blower, CARRIED, Dryer, ExhaustWater, Inputs, Leak, Load, Plain, explain, fire,
+};
 
 fn filed(inputs: &Inputs) -> Working {
     let state = fire::settle(inputs, bar(4.0)).expect("a balance");
@@ -111,12 +115,71 @@ fn the_cards_agree_with_the_state_in_every_kind_of_plant() {
         };
         bed(i).bed.viscosity_factor = 0.95;
     });
+    plants.extend(engines());
     for (name, inputs) in plants {
         let working = filed(&inputs);
         let far = far(&working);
         assert!(far.is_empty(), "{name}:\n{}", far.join("\n"));
         assert!(working.lines().len() > 60, "{name}");
     }
+}
+
+/// Plants that differ in what is known of the engine and in what it holds.
+fn engines() -> Vec<(&'static str, Inputs)> {
+    let loaded = |load: Load| {
+        let mut inputs = fitted(plant(2.2));
+        inputs.engine.iter_mut().for_each(|e| e.load = load);
+        inputs
+    };
+    let mut plants = vec![
+        ("unmeasured engine", unmeasured(plant(2.2))),
+        ("fitted engine", fitted(plant(2.2))),
+    ];
+    let (strokes_per_s, cut_off) = (20.0, 0.75);
+    for shaft_w in [12.0, 60.0] {
+        plants.push((
+            "throttled",
+            loaded(Load::Throttled {
+                strokes_per_s,
+                cut_off,
+                shaft_w,
+            }),
+        ));
+    }
+    plants.push((
+        "by speed",
+        loaded(Load::BySpeed {
+            cut_off,
+            shaft_w: 16.0,
+        }),
+    ));
+    plants.push((
+        "by cut-off",
+        loaded(Load::ByCutOff {
+            strokes_per_s,
+            shaft_w: 14.0,
+        }),
+    ));
+    let mut hot = fitted(plant(2.2));
+    hot.dryer = Some(Dryer {
+        place: steaming::CoilPlace::Smokebox,
+        bore_m: 3.6e-3,
+        outside_m: 5e-3,
+        length_m: 1.5,
+        coil_m: 0.06,
+        gas_area_m2: 2e-3,
+    });
+    plants.push(("superheated", hot));
+    let mut plain = unmeasured(plant(2.2));
+    plain.plain = Some(Plain {
+        steam_kg_s: 1e-4,
+        exhaust_dryness: 0.93,
+    });
+    plants.push(("beside the engine", plain));
+    plain.engine = None;
+    plain.plain.iter_mut().for_each(|p| p.steam_kg_s = 4e-4);
+    plants.push(("plain steam", plain));
+    plants
 }
 
 fn jets() -> Blower {

@@ -2,10 +2,14 @@
 
 #[path = "../rl1/changed.rs"]
 mod changed;
+#[path = "../rl1/fitted.rs"]
+mod fitted;
 #[path = "../../../formulas/tests/kinetic_theory/mod.rs"]
 mod kinetic_theory;
 #[path = "../rl1/mod.rs"]
 mod rl1;
+#[path = "../rl1/unmeasured.rs"]
+mod unmeasured;
 
 mod balances;
 mod behaviour;

@@ -3,6 +3,7 @@
 use plan::{Plan, put};
 use plant::Plant;
 use reckoning::quantity::{KG_PER_H, Quantity, show};
+use steaming::engine::EngineState;
 
 use crate::steam_answer::Asked;
 
@@ -28,7 +29,8 @@ impl Demand {
     /// is taken together by the root of the sum of squares, as for errors that do not depend on
     /// each other.
     pub(super) fn of(plan: &Plan) -> Option<Self> {
-        let likely = asks(plan)?;
+        let alone = asks(plan)?;
+        let likely = alone.steam_kg_s;
         let plant = Plant::default();
         let assumed = Asked::of(plan, &plant).unlit().taken.assumed;
         let engine = assumed
@@ -42,9 +44,16 @@ impl Demand {
                 .into_iter()
                 .filter_map(|end| {
                     let mut trial = plan.clone();
-                    let literal = format!("\"{end} {}\"", assumption.unit.symbol);
+                    // What is missing is assumed as a factor on what is reckoned; the field takes
+                    // the product.
+                    let value = if assumption.id == plan.engine.missing.path() {
+                        end * alone.missing
+                    } else {
+                        end
+                    };
+                    let literal = format!("\"{value} {}\"", assumption.unit.symbol);
                     put(&mut trial, assumption.id, &literal).ok()?;
-                    Some(asks(&trial)? - likely)
+                    Some(asks(&trial)?.steam_kg_s - likely)
                 })
                 .filter(|more| *more > 0.0)
                 .max_by(f64::total_cmp);
@@ -92,8 +101,8 @@ fn steam(plan: &Plan) -> Option<f64> {
     line.ok().map(|line| line.rho_g)
 }
 
-fn asks(plan: &Plan) -> Option<f64> {
+fn asks(plan: &Plan) -> Option<EngineState> {
     let plant = Plant::default();
     let alone = Asked::of(plan, &plant).unlit().engine_alone?;
-    (alone.steam_kg_s > 0.0).then_some(alone.steam_kg_s)
+    (alone.steam_kg_s > 0.0).then_some(alone)
 }

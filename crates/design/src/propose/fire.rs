@@ -35,6 +35,7 @@ pub(super) fn blown(plan: &Plan, plant: &Plant, bore: Length) -> Option<f64> {
     };
     let stopped = Inputs {
         engine: None,
+        plain: None,
         blower: Some(blower),
         ..door.inputs?
     };

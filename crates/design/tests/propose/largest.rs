@@ -36,14 +36,15 @@ fn a_boiler_holds_the_engine_it_was_proposed_for() {
 }
 
 /// Demand goes with the swept volume and the speed: the cube of the size is the share of the
-/// speed, but for what the nozzle does to the exhaust. Independent: kinematics.
+/// speed, but for what the nozzle does to the exhaust and for what walls and leaks take, which
+/// grows with the surface and with the time of a stroke. Independent: kinematics.
 #[test]
 fn identity_size_and_speed_give_the_same_steam() {
     let (size, speed) = (
         bound(Way::Size, Doubt::Left),
         bound(Way::Speed, Doubt::Left),
     );
-    assert!((size.share.powi(3) / speed.share - 1.0).abs() < 0.01);
+    assert!((size.share.powi(3) / speed.share - 1.0).abs() < 0.10);
     assert!((size.steam_kg_s / speed.steam_kg_s - 1.0).abs() < 0.01);
 }
 

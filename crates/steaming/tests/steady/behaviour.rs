@@ -3,9 +3,7 @@
 use crate::changed::bed;
 use crate::rl1::{bar, plant};
 use reckoning::quantity::MM;
-use steaming::{
-    Blower, CoilPlace, Dryer, Exhausts, FireAir, Inputs, NotSettled, Opening, fire,
-};
+use steaming::{Blower, CoilPlace, Dryer, Exhausts, FireAir, Inputs, NotSettled, Opening, fire};
 
 fn ratio(inputs: &Inputs) -> f64 {
     let state = fire::settle(inputs, bar(4.0)).expect("a balance");

@@ -99,6 +99,7 @@ speed = "{rpm} rpm"
 cut-off = "75 %"
 clearance = "10 %"
 compression = "10 %"
+missing = "60 %"
 
 # What burns.
 [fire]

@@ -8,7 +8,8 @@ use reckoning::{Finding, Known, Verdict, Working};
 use steaming::consumption::Consumption;
 use steaming::engine::EngineState;
 use steaming::{
-    Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Supply, Sweep, Taker,
+    Band, Cure, Draws, Engine, FireState, Inputs, Judging, NotSettled, Outlook, Site, Supply,
+    Sweep, Taker,
 };
 
 use crate::fire::{CoilHeat, Door, Greatest, Taken, door, door_on_gas};

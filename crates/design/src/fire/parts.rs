@@ -9,8 +9,8 @@ use reckoning::quantity::{Length, MJ_PER_KG, PressureDrop, Quantity};
 use reckoning::{Given, Known, Origin};
 use std::f64::consts::{FRAC_PI_4, PI};
 use steaming::{
-    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Fire, FireAir, Firebox,
-    Leak, Opening, Tubes,
+    Bed, Beyond, Blast, Blower, Boiler, Chimney, CoilPlace, Dryer, Fire, FireAir, Firebox, Leak,
+    Opening, Tubes,
 };
 
 use super::burns::Burns;

@@ -3,7 +3,10 @@
 use crate::changed::{boiler_pa, burner_of};
 use crate::gf1::{gas_plant, in_firebox, mm, spirit_plant};
 use steaming::burner::ThroatShape;
-use steaming::{ASSUMPTIONS, Candidates, Engine, Entering, FireState, Lever, cures, draws};
+use steaming::{
+    ASSUMPTIONS, Admission, Candidates, Engine, Entering, Exhausts, FireState, Lever, Load,
+    Missing, cures, draws,
+};
 
 /// Every assumption of a flame reads back what it sets in some plant, but for the two of the tank,
 /// which stands beside the loop.
@@ -106,15 +109,26 @@ fn a_gas_fire_is_cured_by_a_larger_jet() {
 fn engine() -> Engine {
     let bore = mm(18.0);
     Engine {
+        cylinders: 1.0,
+        strokes_per_turn: 2.0,
+        bore_m: bore,
+        stroke_m: bore,
         stroke_volume_m3: std::f64::consts::FRAC_PI_4 * bore * bore * bore,
-        strokes_per_s: 8.0,
-        cut_off: 0.75,
+        load: Load::Open {
+            strokes_per_s: 8.0,
+            cut_off: 0.75,
+        },
         clearance: 0.10,
         compression: 0.10,
         chest_share: 0.92,
+        admission: Admission::Share(1.0),
         diagram_factor: 0.9,
-        missing: 0.60,
-        exhaust_dryness: 0.93,
+        mechanical_efficiency: 0.65,
+        missing: Missing::Measured(0.60),
+        exhausts: Exhausts::Dryness(0.93),
         closing_pa: Some(1.1e5),
+        puff_share: 0.6,
+        pipe: None,
+        pump: None,
     }
 }

@@ -154,7 +154,7 @@ fn every_assumption_reads_back_what_it_sets() {
             "boiler.firebox.conv",
         ];
         if of_a_flame.iter().any(|start| a.id.starts_with(start)) {
-            assert_eq!((entering.get)(inputs), None, "{}", a.id);
+            assert_eq!((entering.get)(&inputs), None, "{}", a.id);
             continue;
         }
         let si = a.unit.to_si(a.high);

@@ -380,6 +380,7 @@ impl Trial<'_> {
                 steam_space_m: UNASKED_SPACE_M,
             },
             engine: None,
+            plain: None,
             firing: Firing::Bed(self.bed_fire(row, fire)?),
             chimney: OPEN,
             blast: None,

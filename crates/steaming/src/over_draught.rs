@@ -33,7 +33,8 @@ pub struct OverDraught {
     /// Distance by which the tip of the nozzle must be raised, m; `None` where there is no nozzle,
     /// or no height of it is enough.
     pub raise_m: Option<f64>,
-    /// Opening into the smokebox that takes the jets off the flame, m²; `None` within range.
+    /// Opening into the smokebox that takes the jets off the flame and leaves it draught enough at
+    /// rest, m²; `None` within range.
     pub opening_m2: Option<f64>,
 }
 
@@ -50,14 +51,7 @@ pub fn over_draught(inputs: &Inputs, gauge_pa: f64) -> Result<Option<OverDraught
     // The draught does not ask how much of the heat the shell loses.
     let mut inputs = *inputs;
     inputs.boiler.shell_loss_w = 0.0;
-    let calm = suction(
-        &Inputs {
-            blast: None,
-            blower: None,
-            ..inputs
-        },
-        gauge_pa,
-    )?;
+    let calm = suction(&calmed(&inputs), gauge_pa)?;
     let drawn = suction(&inputs, gauge_pa).ok();
     let most_pa = calm.0 + MOST_ADDED_PA;
     let bears = |inputs: &Inputs| suction(inputs, gauge_pa).is_ok_and(|s| s.0 <= most_pa);
@@ -67,8 +61,19 @@ pub fn over_draught(inputs: &Inputs, gauge_pa: f64) -> Result<Option<OverDraught
         added_pa: drawn.map(|s| s.0 - calm.0),
         air: drawn.map(|s| s.1),
         raise_m: raise(&inputs, bears),
-        opening_m2: opening(&inputs, bears),
+        opening_m2: opening(&inputs, |opened| {
+            bears(opened) && suction(&calmed(opened), gauge_pa).is_ok()
+        }),
     }))
+}
+
+/// The plant with nothing that blows.
+fn calmed(inputs: &Inputs) -> Inputs {
+    Inputs {
+        blast: None,
+        blower: None,
+        ..*inputs
+    }
 }
 
 /// Suction of the smokebox, Pa, and air over the air needed.
@@ -100,7 +105,8 @@ fn raise(inputs: &Inputs, bears: impl Fn(&Inputs) -> bool) -> Option<f64> {
     least
 }
 
-/// The least opening that the flame bears.
+/// The least opening that the flame bears with the jets, and at rest, when the same opening lets
+/// its own draught run out.
 fn opening(inputs: &Inputs, bears: impl Fn(&Inputs) -> bool) -> Option<f64> {
     let mut area_m2 = OPENINGS_M2.0;
     while area_m2 <= OPENINGS_M2.1 {

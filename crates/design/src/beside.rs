@@ -60,7 +60,8 @@ const SURFACE: (f64, f64) = (15.2, 30.0);
 /// The same with gas or spirit.
 const SURFACE_ON_GAS: (f64, f64) = (8.0, 15.0);
 
-fn surface(plant: &Plant, state: &FireState) -> Option<Result<Beside, Refused>> {
+/// Surface that passes heat to the water, on the side of the fire.
+fn heated(plant: &Plant, state: &FireState) -> Option<Known<Area>> {
     let surfaces = &plant.surfaces;
     let (first, second, of) = match state.pass.firing.flue() {
         None => (
@@ -74,10 +75,14 @@ fn surface(plant: &Plant, state: &FireState) -> Option<Result<Beside, Refused>> 
             "flue and cross tubes on the side of the fire",
         ),
     };
-    let area = Known {
+    Some(Known {
         value: first.value + second.value,
         given: off_shape(of),
-    };
+    })
+}
+
+fn surface(plant: &Plant, state: &FireState) -> Option<Result<Beside, Refused>> {
+    let area = heated(plant, state)?;
     let (ends, says, differs) = match state.pass.firing.flame() {
         None => (
             SURFACE,

@@ -133,9 +133,7 @@ impl<'a> Draw<'a> {
             gas_kg_s: hot.gas_kg_s,
             heat_w: hot.heat_w,
             firing: hot.state,
-            arriving_k: self
-                .over_fire()
-                .map_or(hot.behind_k, |_| hot.state.hottest_k()),
+            arriving_k: self.arriving(&hot),
             dryer,
             smoke_k: behind_k,
             loss_pa: hot.loss_pa,
@@ -151,6 +149,14 @@ impl<'a> Draw<'a> {
             exhaust,
             jet,
         })
+    }
+
+    /// Temperature of the gas that comes to the coil, else to the smokebox, K.
+    fn arriving(&self, hot: &HotGas) -> f64 {
+        match self.over_fire() {
+            Some(_) => hot.state.hottest_k(),
+            None => hot.behind_k,
+        }
     }
 
     /// Density of the air outside, kg/m³, and lift of the hot column in it, Pa.

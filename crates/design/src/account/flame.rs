@@ -87,57 +87,68 @@ impl FlameAccount {
     /// # Errors
     /// [`Refused`] where a card cannot be worked.
     pub(crate) fn explain(&self, state: &FireState, working: &mut Working) -> Result<(), Refused> {
-        if let Some(burner) = state.inputs.firing.flame().and_then(|f| f.burner()) {
-            let from = [
-                given::<Ratio>(
-                    working,
-                    ("C_d", "coefficient of the ports"),
-                    &ONE,
-                    burner.ports.coefficient,
-                ),
-                given::<Area>(
-                    working,
-                    ("A_p", "area of the ports"),
-                    &M2,
-                    burner.ports.area_m2(),
-                ),
-                given::<Ratio>(
-                    working,
-                    ("beta", "unevenness in the throat"),
-                    &ONE,
-                    burner.throat.momentum_factor,
-                ),
-                given::<Ratio>(
-                    working,
-                    ("k_f", "friction of the throat"),
-                    &ONE,
-                    burner.throat.friction_heads,
-                ),
-            ];
-            working.worked(&BEST_THROAT, &from)?;
-        }
-        if let (Firing::Flue(fired), FiringState::Flue(flue)) =
-            (&state.inputs.firing, &state.pass.firing)
-        {
-            let speed = flue.flue.behind_burner.speed_m_s;
-            let from = [
-                given::<Speed>(
-                    working,
-                    ("u", "speed of the gas behind the burner"),
-                    &M_PER_S,
-                    speed,
-                ),
-                given::<Length>(
-                    working,
-                    ("R", "half the bore of the flue"),
-                    &M,
-                    fired.flue.bore_m / 2.0,
-                ),
-            ];
-            working.worked(&RADIAL_MIXING_LENGTH, &from)?;
-        }
-        Ok(())
+        explain_throat(state, working)?;
+        explain_mixing(state, working)
     }
+}
+
+/// Files the throat that draws the most air.
+fn explain_throat(state: &FireState, working: &mut Working) -> Result<(), Refused> {
+    if let Some(burner) = state.inputs.firing.flame().and_then(|f| f.burner()) {
+        let from = [
+            given::<Ratio>(
+                working,
+                ("C_d", "coefficient of the ports"),
+                &ONE,
+                burner.ports.coefficient,
+            ),
+            given::<Area>(
+                working,
+                ("A_p", "area of the ports"),
+                &M2,
+                burner.ports.area_m2(),
+            ),
+            given::<Ratio>(
+                working,
+                ("beta", "unevenness in the throat"),
+                &ONE,
+                burner.throat.momentum_factor,
+            ),
+            given::<Ratio>(
+                working,
+                ("k_f", "friction of the throat"),
+                &ONE,
+                burner.throat.friction_heads,
+            ),
+        ];
+        working.worked(&BEST_THROAT, &from)?;
+    }
+    Ok(())
+}
+
+/// Files the length in which rim and middle of the gas mix of themselves.
+fn explain_mixing(state: &FireState, working: &mut Working) -> Result<(), Refused> {
+    if let (Firing::Flue(fired), FiringState::Flue(flue)) =
+        (&state.inputs.firing, &state.pass.firing)
+    {
+        let speed = flue.flue.behind_burner.speed_m_s;
+        let from = [
+            given::<Speed>(
+                working,
+                ("u", "speed of the gas behind the burner"),
+                &M_PER_S,
+                speed,
+            ),
+            given::<Length>(
+                working,
+                ("R", "half the bore of the flue"),
+                &M,
+                fired.flue.bore_m / 2.0,
+            ),
+        ];
+        working.worked(&RADIAL_MIXING_LENGTH, &from)?;
+    }
+    Ok(())
 }
 
 fn given<Q: Quantity>(

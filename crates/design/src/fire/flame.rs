@@ -255,9 +255,16 @@ fn wicks(plan: &Plan, site: Option<Site>, taken: &mut Taken) -> Option<Wicks> {
         side_share: side_share?,
         rate_factor: rate_factor?,
     };
-    let Some(rate) = s.rate.typed() else {
-        return Some(by_law);
-    };
+    match s.rate.typed() {
+        Some(_) => weighed(plan, by_law, taken),
+        None => Some(by_law),
+    }
+}
+
+/// Wicks whose spirit was weighed: the law takes the factor that gives it.
+fn weighed(plan: &Plan, by_law: Wicks, taken: &mut Taken) -> Option<Wicks> {
+    let s = &plan.spirit;
+    let rate = s.rate.typed()?;
     let known = Known {
         value: Ratio::from_si(by_law.weighed(rate.value.si())),
         given: Given::Chosen {

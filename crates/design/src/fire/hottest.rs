@@ -12,7 +12,7 @@ use reckoning::quantity::{
     Temperature,
 };
 use reckoning::size::Bad;
-use reckoning::{Given, Known, Origin, Refused, Working};
+use reckoning::{Given, Known, Origin, Ref, Refused, Working};
 use steaming::burner::{Hottest, greatest_heat};
 use steaming::{Inputs, StrongestGas};
 
@@ -107,13 +107,13 @@ fn strongest(plan: &Plan, tank_k: f64) -> Option<(Lpg, &'static str, bool)> {
     Some((gas, name, kept_out && name != "propane"))
 }
 
-/// The lines of it.
-fn explain(
+/// Files the flow through a unit of area of the open jet.
+fn explain_flux(
     working: &mut Working,
-    (tank, bore): (&Known<Temperature>, &Known<Length>),
+    tank: &Known<Temperature>,
     heat: &Hottest,
     air_pa: f64,
-) -> Result<(), Refused> {
+) -> Result<Ref, Refused> {
     let t_0 = working.know("T_0", "temperature of the tank", &KELVIN, tank);
     let p_0 = working.know::<Absolute>(
         "p_0",
@@ -137,7 +137,18 @@ fn explain(
     let k = working.know::<Ratio>("k", "isentropic exponent", &ONE, &ratio(heat.gas.exponent));
     let critical = working.worked(&CRITICAL_RATIO, &[k])?;
     let r = working.worked(&JET_RATIO, &[p_a, p_0, critical])?;
-    let flux = working.worked(&JET_FLUX, &[p_0, t_0, molar, k, r])?;
+    working.worked(&JET_FLUX, &[p_0, t_0, molar, k, r])
+}
+
+/// The lines of it.
+fn explain(
+    working: &mut Working,
+    (tank, bore): (&Known<Temperature>, &Known<Length>),
+    heat: &Hottest,
+    air_pa: f64,
+) -> Result<(), Refused> {
+    let flux = explain_flux(working, tank, heat, air_pa)?;
+    let ratio = |si: f64| of_gas(Ratio::from_si(si));
     let bore = working.know("d_j", "bore of the jet at its largest", &M, bore);
     let area = working.worked(&ROUND_AREA, &[bore])?;
     let whole = working.know::<Ratio>(

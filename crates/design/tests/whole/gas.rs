@@ -237,7 +237,7 @@ fn a_blast_over_a_gas_fire_is_told_with_its_cures() {
     assert!(over.added_pa.is_none_or(|added| added > 10.0), "{over:?}");
     let jets = of(&dual, "flame.steam-jets", "blast.nozzle");
     assert_eq!(jets.verdict, Verdict::NotMet);
-    let cure = jets.remedy.as_deref().unwrap_or_default();
+    let cure = jets.remedy.as_deref().expect("a cure");
     for wanted in ["outside the chimney", "raise the tip", "into the smokebox"] {
         assert!(cure.contains(wanted), "{cure}");
     }

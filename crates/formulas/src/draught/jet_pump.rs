@@ -372,16 +372,17 @@ pub static JOINT_MIXING: Card = Card {
     eval: |v| Ok(joint_mixing([v[0], v[1], v[2]], [v[3], v[4], v[5]])),
 };
 
-/// What is left of the pressure after mixing and alignment.
+/// What is left of the pressure after mixing and alignment: a share of what is raised, and the
+/// whole of a loss, where the jets raise less than bell and wall take.
 #[must_use]
 pub fn net_blast(x_m: f64, dp: f64) -> f64 {
-    x_m * dp
+    (x_m * dp).min(dp)
 }
 
 /// Card of [`net_blast`].
 pub static NET_BLAST: Card = Card {
     id: "draught.net-blast",
-    law: Law::Closed("dp_n = x_m * dp"),
+    law: Law::Closed("dp_n = min(dp, x_m * dp)"),
     gives: symbol("dp_n", &PA, "draught of the jets"),
     takes: &[
         symbol("x_m", &ONE, "mixing factor of all jets"),

@@ -88,7 +88,8 @@ pub struct Fire {
 impl Section for Fire {
     fn visit(&mut self, v: &mut dyn Visitor) {
         self.visit_bed(v);
-        self.visit_burning(v);
+        self.visit_air(v);
+        self.visit_fuel(v);
     }
 }
 
@@ -133,7 +134,7 @@ impl Fire {
         );
     }
 
-    fn visit_burning(&mut self, v: &mut dyn Visitor) {
+    fn visit_air(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.air_ratio,
             "air-ratio",
@@ -151,6 +152,9 @@ impl Fire {
             "holes that let air in over the fire, all alike",
             &mut self.air_holes,
         );
+    }
+
+    fn visit_fuel(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.burnt_share,
             "burnt-share",

@@ -43,20 +43,7 @@ pub fn explain_heat(
     let air = lines.settle(&HEAT_CARRIED, &[air, hot, none], heat.air_w)?;
     let eta = lines.of_state("eta", "share set free", &ONE, burning.burnt_share);
     let unburnt = lines.settle(&UNBURNT_HEAT, &[eta, brought], heat.unburnt_w)?;
-    let steam = lines.of_state("m", "steam made", &KG_PER_S, state.evaporation_kg_s);
-    let made = lines.of_state(
-        "h_s",
-        "enthalpy of the steam",
-        &J_PER_KG,
-        state.water.steam_j_kg,
-    );
-    let fed = lines.of_state(
-        "h_f",
-        "enthalpy of the feed",
-        &J_PER_KG,
-        state.water.feed_j_kg,
-    );
-    let steam = lines.settle(&HEAT_CARRIED, &[steam, made, fed], heat.steam_w)?;
+    let steam = lines.steam(state, heat)?;
     let smoke = lines.of_state("Q_s", "heat up the chimney", &WATT, heat.smoke_w);
     let coil = lines.of_state("Q_c", "heat to the coil", &WATT, heat.coil_w);
     let shell = lines.of_state("Q_l", "heat lost by the outside", &WATT, heat.shell_w);
@@ -128,6 +115,24 @@ struct Lines<'a> {
 }
 
 impl Lines<'_> {
+    /// Heat taken by feed and water.
+    fn steam(&mut self, state: &FireState, heat: &HeatBalance) -> Result<Ref, Refused> {
+        let steam = self.of_state("m", "steam made", &KG_PER_S, state.evaporation_kg_s);
+        let made = self.of_state(
+            "h_s",
+            "enthalpy of the steam",
+            &J_PER_KG,
+            state.water.steam_j_kg,
+        );
+        let fed = self.of_state(
+            "h_f",
+            "enthalpy of the feed",
+            &J_PER_KG,
+            state.water.feed_j_kg,
+        );
+        self.settle(&HEAT_CARRIED, &[steam, made, fed], heat.steam_w)
+    }
+
     /// A value of the settled state, in SI.
     fn of_state(&mut self, symbol: &str, meaning: &str, unit: &'static Unit, si: f64) -> Ref {
         self.working.chosen(Choice {

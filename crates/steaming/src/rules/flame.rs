@@ -211,19 +211,7 @@ pub fn carbon_monoxide(findings: &[Finding], working: &Working) -> Finding {
         .filter(|f| f.verdict >= Verdict::Unproved)
         .collect();
     let worst = shown.iter().map(|f| f.verdict).max();
-    let says = if shown.is_empty() {
-        "No sign of carbon monoxide is seen in this sum, which says nothing of how much there is."
-            .to_owned()
-    } else {
-        let told: Vec<String> = shown
-            .iter()
-            .map(|f| f.says.split(';').next().unwrap_or(&f.says).to_owned())
-            .collect();
-        format!(
-            "This flame may make carbon monoxide: {}. How much is never reckoned here.",
-            told.join("; ").trim_end_matches('.')
-        )
-    };
+    let says = signs_in_words(&shown);
     Finding {
         rule: &CARBON_MONOXIDE,
         set: "",
@@ -249,6 +237,23 @@ pub fn carbon_monoxide(findings: &[Finding], working: &Working) -> Finding {
     }
 }
 
+/// The signs that are seen, as one sentence.
+fn signs_in_words(shown: &[&Finding]) -> String {
+    if shown.is_empty() {
+        "No sign of carbon monoxide is seen in this sum, which says nothing of how much there is."
+            .to_owned()
+    } else {
+        let told: Vec<String> = shown
+            .iter()
+            .map(|f| f.says.split(';').next().unwrap_or(&f.says).to_owned())
+            .collect();
+        format!(
+            "This flame may make carbon monoxide: {}. How much is never reckoned here.",
+            told.join("; ").trim_end_matches('.')
+        )
+    }
+}
+
 /// The rules whose breach is a sign of carbon monoxide.
 static SIGNS: [&Rule; 5] = [
     &AIR,
@@ -261,8 +266,38 @@ static SIGNS: [&Rule; 5] = [
 /// The finding on steam jets above a flame.
 #[must_use]
 pub fn steam_jets(over: &OverDraught) -> Finding {
+    let (verdict, says) = judged_jets(over);
+    Finding {
+        rule: &STEAM_JETS,
+        set: "",
+        verdict,
+        tight: false,
+        conditions: if verdict == Verdict::MetOnCondition {
+            vec![Condition {
+                says: "the flame watched with the engine running: it neither lifts nor roars"
+                    .to_owned(),
+                field: None,
+                bound: None,
+            }]
+        } else {
+            Vec::new()
+        },
+        place: "blast.nozzle".to_owned(),
+        says,
+        remedy: (verdict >= Verdict::Unproved).then(|| cures(over)),
+        margin: over
+            .added_pa
+            .filter(|added| *added > 0.0)
+            .map(|added| signs::MOST_ADDED_PA / added),
+        weakest_origin: Origin::Assumed,
+        working: Working::new(),
+    }
+}
+
+/// The verdict on what the jets add, and the sentence.
+fn judged_jets(over: &OverDraught) -> (Verdict, String) {
     let pa = |pa: f64| show::quantity(pa, &PA, 2);
-    let (verdict, says) = match (over.added_pa, over.air) {
+    match (over.added_pa, over.air) {
         (Some(added), Some(air)) => {
             let verdict = if added * JETS_KNOWN <= signs::MOST_ADDED_PA {
                 Verdict::MetOnCondition
@@ -290,31 +325,6 @@ pub fn steam_jets(over: &OverDraught) -> Finding {
                 over.calm_air
             ),
         ),
-    };
-    Finding {
-        rule: &STEAM_JETS,
-        set: "",
-        verdict,
-        tight: false,
-        conditions: if verdict == Verdict::MetOnCondition {
-            vec![Condition {
-                says: "the flame watched with the engine running: it neither lifts nor roars"
-                    .to_owned(),
-                field: None,
-                bound: None,
-            }]
-        } else {
-            Vec::new()
-        },
-        place: "blast.nozzle".to_owned(),
-        says,
-        remedy: (verdict >= Verdict::Unproved).then(|| cures(over)),
-        margin: over
-            .added_pa
-            .filter(|added| *added > 0.0)
-            .map(|added| signs::MOST_ADDED_PA / added),
-        weakest_origin: Origin::Assumed,
-        working: Working::new(),
     }
 }
 

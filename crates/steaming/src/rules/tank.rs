@@ -56,7 +56,25 @@ pub enum TankAsked {
 /// The finding on a gas tank.
 #[must_use]
 pub fn tank_lasts(asked: &TankAsked, working: &Working) -> Finding {
-    let (verdict, tight, margin, says, conditions) = match asked {
+    let (verdict, tight, margin, says, conditions) = judged(asked);
+    Finding {
+        rule: &TANK_LASTS,
+        set: "",
+        verdict,
+        tight,
+        conditions,
+        place: "gas.tank".to_owned(),
+        says,
+        remedy: (verdict >= Verdict::Unproved).then(|| TANK_LASTS.remedy.to_owned()),
+        margin,
+        weakest_origin: Origin::Assumed,
+        working: working.clone(),
+    }
+}
+
+/// Verdict, tightness, margin, sentence and what is to be measured.
+fn judged(asked: &TankAsked) -> (Verdict, bool, Option<f64>, String, Vec<Condition>) {
+    match asked {
         TankAsked::Wanting(fields) => (
             Verdict::Unproved,
             false,
@@ -89,19 +107,6 @@ pub fn tank_lasts(asked: &TankAsked, working: &Working) -> Finding {
                 conditions,
             )
         }
-    };
-    Finding {
-        rule: &TANK_LASTS,
-        set: "",
-        verdict,
-        tight,
-        conditions,
-        place: "gas.tank".to_owned(),
-        says,
-        remedy: (verdict >= Verdict::Unproved).then(|| TANK_LASTS.remedy.to_owned()),
-        margin,
-        weakest_origin: Origin::Assumed,
-        working: working.clone(),
     }
 }
 

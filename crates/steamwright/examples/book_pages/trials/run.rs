@@ -482,6 +482,6 @@ fn surfaces(boiler: Sheet<'_>, row: Sheet<'_>) -> Result<Surface, String> {
     }
     Ok(Surface {
         firebox: boiler.number::<Area>("firebox")?,
-        tubes: boiler.maybe::<Area>("tube-surface")?.unwrap_or_default(),
+        tubes: boiler.maybe::<Area>("tube-surface")?.unwrap_or(0.0),
     })
 }

@@ -27,9 +27,13 @@ pub(crate) fn flame(
     findings: &mut Vec<Finding>,
 ) -> Option<FlameAnswer> {
     inputs.firing.flame()?;
-    let over = steaming::over_draught(inputs, judging.working_pa)
-        .ok()
-        .flatten();
+    let over = match steaming::over_draught(inputs, judging.working_pa) {
+        Ok(over) => over,
+        Err(fault) => {
+            findings.push(steaming::lives_on_jets(&fault));
+            None
+        }
+    };
     findings.extend(over.as_ref().map(steaming::steam_jets));
     findings.push(steaming::carbon_monoxide(findings, judging.working));
     let tank = fire::lasting(plan, inputs);

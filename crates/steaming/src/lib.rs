@@ -60,7 +60,7 @@ pub use inputs::{
 pub use over_draught::{OverDraught, over_draught};
 pub use rules::{
     CARRIED, Carried, Judging, RULES, StrongestGas, TankAsked, TankEnds, TankTime, carbon_monoxide,
-    findings, steam_jets, strongest_gas, tank_lasts, water_findings,
+    findings, lives_on_jets, steam_jets, strongest_gas, tank_lasts, water_findings,
 };
 pub use starved::Starved;
 pub use state::{FireState, PassState, WaterState};

@@ -10,6 +10,7 @@ use super::flame_list::{
     STEAM_JETS,
 };
 use crate::burner::{Burner, BurnerState, PortShape};
+use crate::fault::NotSettled;
 use crate::over_draught::OverDraught;
 use crate::signs::{self, FlameSigns};
 use crate::state::FireState;
@@ -289,6 +290,27 @@ pub fn steam_jets(over: &OverDraught) -> Finding {
             .added_pa
             .filter(|added| *added > 0.0)
             .map(|added| signs::MOST_ADDED_PA / added),
+        weakest_origin: Origin::Assumed,
+        working: Working::new(),
+    }
+}
+
+/// The finding on a flame that finds no balance at rest, so that it lives on the jets alone.
+#[must_use]
+pub fn lives_on_jets(fault: &NotSettled) -> Finding {
+    Finding {
+        rule: &STEAM_JETS,
+        set: "",
+        verdict: Verdict::NotMet,
+        tight: false,
+        conditions: Vec::new(),
+        place: "blast.nozzle".to_owned(),
+        says: format!(
+            "With nothing blowing the flame does not live: {fault}. It would go out, or light \
+             late, whenever the engine stands."
+        ),
+        remedy: Some(STEAM_JETS.remedy.to_owned()),
+        margin: None,
         weakest_origin: Origin::Assumed,
         working: Working::new(),
     }

@@ -14,7 +14,7 @@ mod tank;
 mod water;
 
 pub use carried::{CARRIED, Carried};
-pub use flame::{StrongestGas, carbon_monoxide, steam_jets, strongest_gas};
+pub use flame::{StrongestGas, carbon_monoxide, lives_on_jets, steam_jets, strongest_gas};
 pub use flame_list::{
     AIR, BURNT_AT_END, BURNT_AT_TUBES, CARBON_MONOXIDE, CLEAR_OF_METAL, LIFT, LIGHT_BACK,
     STEAM_JETS, STRONGEST_GAS, TANK_LASTS,

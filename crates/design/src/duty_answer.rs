@@ -16,27 +16,8 @@ use crate::steam_answer::Steaming;
 /// open air.
 pub(crate) fn duty(plan: &Plan, steaming: &Steaming, judged: &[Judged]) -> Answer {
     let question = Question::Duty;
-    let settled = steaming.working_state();
-    let asked = match (settled, &steaming.engine_alone, steaming.plain_kg_s) {
-        (Some(state), _, _) if state.demand_kg_s > 0.0 => Asked {
-            engine: state.exhaust.and_then(|e| e.engine),
-            steam_kg_s: state.demand_kg_s,
-            verdict: worst(question, judged),
-            how: "",
-        },
-        (None, Some(engine), beside) => Asked {
-            engine: Some(*engine),
-            steam_kg_s: engine.steam_kg_s + beside.unwrap_or(0.0),
-            verdict: Some(Verdict::Unproved),
-            how: " That is with its exhaust let into the open air: against a blast it gives less.",
-        },
-        (None, None, Some(plain)) if steaming.engine.is_none() && is_plain(steaming) => Asked {
-            engine: None,
-            steam_kg_s: plain,
-            verdict: Some(Verdict::Unproved),
-            how: "",
-        },
-        _ => return wanting(question, steaming, "the demand for steam"),
+    let Some(asked) = asked(steaming, worst(question, judged)) else {
+        return wanting(question, steaming, "the demand for steam");
     };
     let pressure = plan.duty.pressure.typed().map_or("?", |typed| &typed.text);
     let unsaid = water_unsaid(plan);
@@ -58,6 +39,34 @@ pub(crate) fn duty(plan: &Plan, steaming: &Steaming, judged: &[Judged]) -> Answe
                 .map_or_else(String::new, |used| feed(used, steaming.valve_pa)),
         ),
     }
+}
+
+/// What is asked, with the verdict of its own rules where the loop runs.
+fn asked(steaming: &Steaming, judged: Option<Verdict>) -> Option<Asked> {
+    let settled = steaming.working_state();
+    Some(
+        match (settled, &steaming.engine_alone, steaming.plain_kg_s) {
+            (Some(state), _, _) if state.demand_kg_s > 0.0 => Asked {
+                engine: state.exhaust.and_then(|e| e.engine),
+                steam_kg_s: state.demand_kg_s,
+                verdict: judged,
+                how: "",
+            },
+            (None, Some(engine), beside) => Asked {
+                engine: Some(*engine),
+                steam_kg_s: engine.steam_kg_s + beside.unwrap_or(0.0),
+                verdict: Some(Verdict::Unproved),
+                how: " That is with its exhaust let into the open air: against a blast it gives less.",
+            },
+            (None, None, Some(plain)) if steaming.engine.is_none() && is_plain(steaming) => Asked {
+                engine: None,
+                steam_kg_s: plain,
+                verdict: Some(Verdict::Unproved),
+                how: "",
+            },
+            _ => return None,
+        },
+    )
 }
 
 /// Steam is asked for without an engine of which anything is wanted.

@@ -68,7 +68,7 @@ fn a_plan_is_written_once_and_checks_and_holds_its_engine() {
         "Stock on hand is that of ",
         "Barrel boiler.barrel.outside 133 mm",
         "(barrel-tube)",
-        "below-choke 12 mm (as given)",
+        "choke 12 mm (as given)",
         "The plan is in plan.toml.",
     ] {
         assert!(told.contains(line), "{line}: {told}");

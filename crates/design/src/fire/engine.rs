@@ -61,8 +61,7 @@ fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
     let e = &plan.engine;
     let cylinders = count(taken, e.cylinders.path(), e.cylinders.value());
     let sides = sides(plan, taken);
-    let bore = taken.size(&e.bore);
-    let stroke = taken.size(&e.stroke);
+    let (bore, stroke) = (taken.size(&e.bore), taken.size(&e.stroke));
     let load = load(plan, cylinders.zip(sides).map(|(n, s)| n * s), taken);
     let clearance = taken.number(&e.clearance);
     let compression = taken.number(&e.compression);
@@ -77,21 +76,14 @@ fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
     let pump = pump(plan, taken);
     taken.not_taken_away(&e.rod);
     taken.not_taken_away(&e.exhaust_pressure_at_compression);
-    let closing_pa = e.exhaust_pressure_at_compression.value().map(Quantity::si);
-    // The rod takes its section from one side of a double-acting piston: the mean of both ends
-    // is what a stroke sweeps.
-    let rod = e.rod.likely().map_or(0.0, |rod| rod.value.si());
     let (bore, stroke) = (bore?, stroke?);
-    let swept = match e.acting.value()? {
-        Acting::Single => bore * bore,
-        Acting::Double => bore * bore - 0.5 * rod * rod,
-    };
+    let section = section(plan, bore)?;
     Some(Engine {
         cylinders: cylinders?,
         strokes_per_turn: cylinders? * sides?,
         bore_m: bore,
         stroke_m: stroke,
-        stroke_volume_m3: FRAC_PI_4 * swept * stroke,
+        stroke_volume_m3: section * stroke,
         load: load?,
         clearance: clearance?,
         compression: compression?,
@@ -101,10 +93,21 @@ fn engine(plan: &Plan, taken: &mut Taken) -> Option<Engine> {
         mechanical_efficiency: mechanical_efficiency?,
         missing: missing?,
         exhausts: exhausts?,
-        closing_pa,
+        closing_pa: e.exhaust_pressure_at_compression.value().map(Quantity::si),
         puff_share: puff_share?,
         pipe,
         pump,
+    })
+}
+
+/// Section that a stroke sweeps, m². The rod takes its own from one side of a double-acting piston:
+/// the mean of both ends is what a stroke sweeps.
+fn section(plan: &Plan, bore: f64) -> Option<f64> {
+    let e = &plan.engine;
+    let rod = e.rod.likely().map_or(0.0, |rod| rod.value.si());
+    Some(match e.acting.value()? {
+        Acting::Single => FRAC_PI_4 * bore * bore,
+        Acting::Double => FRAC_PI_4 * (bore * bore - 0.5 * rod * rod),
     })
 }
 

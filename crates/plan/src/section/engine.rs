@@ -61,6 +61,7 @@ impl Section for Engine {
         self.visit_sizes(v);
         self.visit_diagram(v);
         self.visit_steam(v);
+        self.visit_power(v);
         self.visit_exhaust(v);
         v.table(
             "pipe",
@@ -162,6 +163,9 @@ impl Engine {
             "pressure that a port takes over density times the square of its mean speed",
             within("0.5", "20"),
         );
+    }
+
+    fn visit_power(&mut self, v: &mut dyn Visitor) {
         v.number(
             &mut self.diagram_factor,
             "diagram-factor",

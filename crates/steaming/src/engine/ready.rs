@@ -84,26 +84,34 @@ impl<'a> Ready<'a> {
         self.pipe.map_or(0.0, |pipe| pipe.heat_w)
     }
 
-    /// The engine against a back pressure, Pa, with steam that is not superheated.
-    pub(super) fn against(&self, back_pa: f64) -> Result<EngineState, NotSettled> {
-        let e = self.engine;
-        let (admitted, line) = match self.fixed {
-            Some(fixed) => fixed,
-            None => {
-                let admitted = self.admitting.against(back_pa)?;
-                (admitted, Saturated::at_pressure(admitted.pa)?)
-            }
-        };
-        let back = Saturated::at_pressure(back_pa)?;
-        let closing = self.closing.unwrap_or(back);
+    /// What is admitted against a back pressure, Pa, with the saturation line there.
+    fn admitted(&self, back_pa: f64) -> Result<(Admitted, Saturated), NotSettled> {
+        if let Some(fixed) = self.fixed {
+            return Ok(fixed);
+        }
+        let admitted = self.admitting.against(back_pa)?;
+        Ok((admitted, Saturated::at_pressure(admitted.pa)?))
+    }
+
+    /// Steam that the diagram shows for a stroke, kg.
+    fn per_stroke(&self, (line, closing): (&Saturated, &Saturated), cut_off: f64) -> f64 {
         let charge = Charge {
             rho_1: line.rho_g,
             rho_x: closing.rho_g,
-            r: admitted.cut_off,
-            c: e.clearance,
-            q: e.compression,
+            r: cut_off,
+            c: self.engine.clearance,
+            q: self.engine.compression,
         };
-        let per_stroke = steam_per_stroke(&charge, e.stroke_volume_m3);
+        steam_per_stroke(&charge, self.engine.stroke_volume_m3)
+    }
+
+    /// The engine against a back pressure, Pa, with steam that is not superheated.
+    pub(super) fn against(&self, back_pa: f64) -> Result<EngineState, NotSettled> {
+        let e = self.engine;
+        let (admitted, line) = self.admitted(back_pa)?;
+        let back = Saturated::at_pressure(back_pa)?;
+        let closing = self.closing.unwrap_or(back);
+        let per_stroke = self.per_stroke((&line, &closing), admitted.cut_off);
         let met = Met {
             admission_k: line.t_k,
             exhaust_k: back.t_k,

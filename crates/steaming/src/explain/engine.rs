@@ -13,9 +13,12 @@ use reckoning::quantity::{
 };
 use reckoning::{Ref, Refused};
 
+use reckoning::solve::Solved;
+
 use super::Filing;
+use super::exhaust::StreamLines;
 use super::water::{JetLines, Line, Water};
-use crate::engine::{Admission, Engine, EngineState, Exhausts, Load};
+use crate::engine::{Admission, Engine, EngineState, ExhaustState, Exhausts, Load};
 
 /// Lines of the engine that others need.
 pub(super) struct EngineLines {
@@ -55,12 +58,7 @@ impl Filing<'_> {
         let Some((engine, run)) = self.state.inputs.engine.zip(state.engine) else {
             return self.plain(&state, water).map(Some);
         };
-        let sought = state.balance.map(|solved| {
-            let left = format!("{:.1e} Pa left", solved.residual);
-            let balance = "back pressure that the engine meets against that of its nozzle";
-            let names = ("p_b", "back pressure");
-            self.root(names, &PA_ABSOLUTE, solved, (balance, &left))
-        });
+        let sought = state.balance.map(|solved| self.sought(solved));
         let known = sought.unwrap_or(water.air.p);
         let made = self.made(&engine, &run);
         let pump = self.pump(&engine, &run, water)?;
@@ -69,22 +67,13 @@ impl Filing<'_> {
         let taken = self.taken((&engine, &run), &state, (&made, &admission, known, stroke))?;
         let steam = self.settle(&STEAM_FLOW, &[stroke, taken, made.strokes], run.steam_kg_s)?;
         let stream = self.stream(&engine, &state, (steam, water))?;
-        // Where the exhaust follows from the balance of heat, the back pressure is known before.
-        let first = match engine.exhausts {
-            Exhausts::ByLoss(_) => {
-                Some(self.power(&engine, &run, (&made, admission.p, known, pump))?)
-            }
-            Exhausts::Dryness(_) => None,
-        };
-        let h = match (engine.exhausts, first) {
-            (Exhausts::ByLoss(loss), Some(power)) => {
-                let from = (&made, &admission.chest, power, &stream);
-                self.by_loss(loss, &state, from)?
-            }
-            (Exhausts::Dryness(x) | Exhausts::ByLoss(x), _) => {
-                self.by_dryness(x, &state, (stream.gain, water))?
-            }
-        };
+        let powered = (&made, admission.p, known, pump);
+        let (first, h) = self.exhausted(
+            (&engine, &run),
+            &state,
+            powered,
+            (&admission, &stream, water),
+        )?;
         let led = self.through(&state, (stream, h), water)?;
         let (back, jet) = self.nozzle((&engine, &state), (&led, made.strokes), water.air.p)?;
         let back = sought.unwrap_or(back);
@@ -101,6 +90,33 @@ impl Filing<'_> {
             back,
             jet,
         }))
+    }
+
+    /// The back pressure where it was sought.
+    fn sought(&mut self, solved: Solved) -> Ref {
+        let left = format!("{:.1e} Pa left", solved.residual);
+        let balance = "back pressure that the engine meets against that of its nozzle";
+        let names = ("p_b", "back pressure");
+        self.root(names, &PA_ABSOLUTE, solved, (balance, &left))
+    }
+
+    /// Enthalpy of the exhaust, and the power where that follows from the balance of heat: the back
+    /// pressure is then known before.
+    fn exhausted(
+        &mut self,
+        (engine, run): (&Engine, &EngineState),
+        state: &ExhaustState,
+        (made, p, known, pump): (&Made, Ref, Ref, Ref),
+        (admission, stream, water): (&AdmissionLines, &StreamLines, &Water),
+    ) -> Result<(Option<Ref>, Ref), Refused> {
+        match engine.exhausts {
+            Exhausts::ByLoss(loss) => {
+                let power = self.power(engine, run, (made, p, known, pump))?;
+                let from = (made, &admission.chest, power, stream);
+                Ok((Some(power), self.by_loss(loss, state, from)?))
+            }
+            Exhausts::Dryness(x) => Ok((None, self.by_dryness(x, state, (stream.gain, water))?)),
+        }
     }
 
     fn made(&mut self, engine: &Engine, run: &EngineState) -> Made {

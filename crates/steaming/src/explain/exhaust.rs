@@ -121,12 +121,8 @@ impl Filing<'_> {
         self.marched(names, &KELVIN_RISE, state.superheat_k, &[], how)
     }
 
-    /// Heat that the walls take in from one admission.
-    fn walls(
-        &mut self,
-        lost: &LostState,
-        (made, admission, back): (&Made, &AdmissionLines, Ref),
-    ) -> Result<Ref, Refused> {
+    /// Conductivity, density and specific heat of the cylinder.
+    fn iron(&mut self) -> [Ref; 3] {
         let iron = (
             "cast iron and bronze",
             "both take the same heat within a twentieth",
@@ -153,6 +149,16 @@ impl Filing<'_> {
             &[],
             iron,
         );
+        [k, rho, c]
+    }
+
+    /// Heat that the walls take in from one admission.
+    fn walls(
+        &mut self,
+        lost: &LostState,
+        (made, admission, back): (&Made, &AdmissionLines, Ref),
+    ) -> Result<Ref, Refused> {
+        let [k, rho, c] = self.iron();
         let film = (
             "5 to 20 kW/(m² K) of condensing steam",
             "the middle; what it may be out by is in the factor on the missing quantity",

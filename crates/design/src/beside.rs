@@ -45,8 +45,9 @@ pub fn beside(plan: &Plan, plant: &Plant, state: &FireState) -> Vec<Beside> {
     [
         surface(plant, state),
         swept(state),
-        nozzle(plan, plant),
-        choke(plan, plant),
+        // Nozzle and choke go by the grate on which a bed burns.
+        state.pass.firing.bed().and_then(|_| nozzle(plan, plant)),
+        state.pass.firing.bed().and_then(|_| choke(plan, plant)),
         shape(plan, plant),
     ]
     .into_iter()

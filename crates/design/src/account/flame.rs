@@ -13,7 +13,8 @@ use steaming::{FireState, Firing, FiringState, NotSettled, OverDraught, TankAske
 use crate::fire::HottestDay;
 use crate::steam_answer::Steaming;
 
-/// How many places of a flue are told, evenly spaced from the end of the burner to its own end.
+/// How many places of a flue are told, evenly spaced behind the burner up to its own end. Where
+/// the bare bore begins the law of its wall has no bound, so that place is left out.
 const PLACES: u32 = 5;
 
 /// What is told of a flame besides heat and draught.
@@ -187,8 +188,8 @@ fn flue(state: &FireState) -> Result<(Vec<Section>, Vec<Crossed>), NotSettled> {
         return Ok((Vec::new(), Vec::new()));
     };
     let (from_m, to_m) = (at.release.ported_m, fired.flue.length_m);
-    let places: Vec<f64> = (0..PLACES)
-        .map(|i| from_m + (to_m - from_m) * f64::from(i) / f64::from(PLACES - 1))
+    let places: Vec<f64> = (1..=PLACES)
+        .map(|i| from_m + (to_m - from_m) * f64::from(i) / f64::from(PLACES))
         .collect();
     profile(
         (&fired.flue, &at.release),

@@ -9,10 +9,7 @@ mod flame;
 mod momentum;
 mod ports;
 
-pub use flame::{
-    FLAME_LENGTH, FLAME_SPEED, INNER_CONE, PORT_RICHNESS, cold_flame_speed, flame_length,
-    flame_speed, inner_cone, port_richness,
-};
+pub use flame::{FLAME_LENGTH, PORT_RICHNESS, flame_length, port_richness};
 pub use momentum::{
     BEST_THROAT, JET_PUSH, MIXING_LOSS, MIXTURE_DENSITY, Mixture, PRIMARY_AIR_RATIO, Throat,
     best_throat, jet_push, mixing_loss, mixture_density, primary_air_ratio,
@@ -42,6 +39,4 @@ pub static CARDS: &[&Card] = &[
     &BLOW_OFF_SHARE,
     &PORT_RICHNESS,
     &FLAME_LENGTH,
-    &FLAME_SPEED,
-    &INNER_CONE,
 ];

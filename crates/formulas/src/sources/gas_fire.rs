@@ -12,7 +12,6 @@ pub(super) static SOURCES: &[&Source] = &[
     &CYLINDER_DRAG,
     &CYLINDER_STEADY_1970,
     &DIFFUSION_FLAMES_1977,
-    &FLAME_SPEEDS_1998,
     &DROPLET_BURNING,
     &FLAME_HEIGHTS_1983,
     &SMALL_POOLS,
@@ -105,17 +104,6 @@ pub static DIFFUSION_FLAMES_1977: Source = Source {
     title: "The prediction of laminar jet diffusion flame sizes",
     edition: "Combustion and Flame 29, page 219",
     year: 1977,
-    publisher: "",
-    identifier: "",
-    seen: Seen::FromMemory,
-};
-
-/// Burning velocities of the paraffins.
-pub static FLAME_SPEEDS_1998: Source = Source {
-    key: "flame-speeds-1998",
-    title: "Determination of and fuel structure effects on laminar flame speeds of C1 to C8 hydrocarbons",
-    edition: "Combustion Science and Technology 140, page 427; abstract read, figures from memory",
-    year: 1998,
     publisher: "",
     identifier: "",
     seen: Seen::FromMemory,

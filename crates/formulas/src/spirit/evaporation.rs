@@ -5,7 +5,7 @@
 //! and is wide. Left out: wind, and the lip of a cup that stands above the liquid.
 
 use reckoning::quantity::{
-    J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M2_S, KG_PER_S, M, M2, ONE, W_PER_M2_K, WATT,
+    J_PER_KG, J_PER_KG_K, KELVIN, KG_PER_M2_S, KG_PER_S, M, M2, ONE, W_PER_M2_K,
 };
 use reckoning::{Card, Cite, Law, Limit, Spread, symbol};
 
@@ -180,33 +180,4 @@ pub static SPIRIT_BURNT: Card = Card {
         place: "wicks side by side, each burning as alone",
     },
     eval: |v| Ok(spirit_burnt(v[0], v[1], v[2], v[3])),
-};
-
-/// Spirit that heat coming back into the burner boils off, kg/s, besides what the flame
-/// evaporates: the fire runs away as the burner heats.
-#[must_use]
-pub fn boiled_off(back: f64, latent: f64) -> f64 {
-    back / latent
-}
-
-/// Card of [`boiled_off`].
-pub static BOILED_OFF: Card = Card {
-    id: "spirit.boiled-off",
-    law: Law::Closed("m = Q_b / h_fg"),
-    gives: symbol("m", &KG_PER_S, "spirit boiled off besides"),
-    takes: &[
-        symbol(
-            "Q_b",
-            &WATT,
-            "heat that comes back into a burner that boils",
-        ),
-        symbol("h_fg", &J_PER_KG, "latent heat of the spirit"),
-    ],
-    limits: &[Limit::at_least("Q_b", 0.0)],
-    spread: Spread::Exact,
-    cite: Cite {
-        source: &DERIVED,
-        place: "heat balance of a liquid at its boiling temperature",
-    },
-    eval: |v| Ok(boiled_off(v[0], v[1])),
 };

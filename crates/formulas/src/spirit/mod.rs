@@ -11,8 +11,8 @@ mod flame;
 
 pub use blend::{NoSpirit, PARTS, SPIRIT_HEATING_VALUE, Spirit, spirit_heating_value};
 pub use evaporation::{
-    BOILED_OFF, Burning, EVAPORATION_FLUX, FLAME_FILM, SPIRIT_BURNT, TRANSFER_NUMBER, WICK_AREA,
-    boiled_off, evaporation_flux, flame_film, spirit_burnt, transfer_number, wick_area,
+    Burning, EVAPORATION_FLUX, FLAME_FILM, SPIRIT_BURNT, TRANSFER_NUMBER, WICK_AREA,
+    evaporation_flux, flame_film, spirit_burnt, transfer_number, wick_area,
 };
 pub use flame::{FLAME_HEIGHT, flame_height};
 
@@ -26,6 +26,5 @@ pub static CARDS: &[&Card] = &[
     &EVAPORATION_FLUX,
     &WICK_AREA,
     &SPIRIT_BURNT,
-    &BOILED_OFF,
     &FLAME_HEIGHT,
 ];

@@ -18,10 +18,6 @@ pub static FILES: &[(&str, &str)] = &[
         include_str!("../../tables/copper-stress-trade-r220.toml"),
     ),
     (
-        "flame-speed-propane",
-        include_str!("../../tables/flame-speed-propane.toml"),
-    ),
-    (
         "fuel-ethanol",
         include_str!("../../tables/fuel-ethanol.toml"),
     ),

@@ -280,8 +280,6 @@ pub struct Wicks {
     pub diameter: Entry<Size>,
     /// Height that stands out of its tube.
     pub exposed: Entry<Size>,
-    /// Height of the rim above the spirit.
-    pub lip: Entry<Size>,
     /// Share of the exposed side that gives off vapour.
     pub side_share: Entry<Ratio>,
 }
@@ -299,12 +297,6 @@ impl Section for Wicks {
             &mut self.exposed,
             "exposed",
             "height of wick that stands out of its tube",
-            within("0 mm", "60 mm"),
-        );
-        v.size(
-            &mut self.lip,
-            "lip",
-            "height of the rim above the spirit, of a cup",
             within("0 mm", "60 mm"),
         );
         v.number(

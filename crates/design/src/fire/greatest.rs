@@ -113,13 +113,14 @@ pub(crate) fn greatest_on_gas(
             weakest: Origin::CommonPractice,
         },
     };
-    let fire = steaming::draws(inputs, reached, assumed).ok();
+    // Only a coil asks for the fire once more at that pressure.
+    let fire = inputs
+        .dryer
+        .and_then(|_| steaming::draws(inputs, reached, assumed).ok());
     let heated: Vec<Heated> = fire.iter().filter_map(coil_heat::heated).collect();
     Some(Greatest {
         steam,
-        coil: inputs
-            .dryer
-            .and_then(|_| coil_heat::worst(&heated, Origin::Assumed)),
+        coil: fire.and_then(|_| coil_heat::worst(&heated, Origin::Assumed)),
     })
 }
 

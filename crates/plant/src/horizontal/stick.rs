@@ -93,12 +93,14 @@ impl Stick {
     fn across(&self, of: &dyn Fn(f64) -> f64) -> f64 {
         let r = self.radius;
         let mut f = |t: f64| 2.0 * (r * t.cos()).powi(2) * of(r * t.sin());
-        let reach = self.to.at(0.0) - self.from.at(0.0);
+        // A stick that ends on the wall it stands on has no length on its middle plane.
+        let reach = |v: f64| (self.to.at(v) - self.from.at(v)).abs();
+        let longest = reach(0.0).max(reach(r));
         integral(
             &mut f,
             -FRAC_PI_2,
             FRAC_PI_2,
-            RELATIVE_ERROR * r * r * reach.abs(),
+            RELATIVE_ERROR * r * r * longest,
         )
     }
 }

@@ -348,3 +348,18 @@ fn the_good_plan_has_no_gap() {
     let resolved = resolve(&plan(GOOD));
     assert!(resolved.gaps.is_empty(), "{:?}", resolved.gaps);
 }
+
+/// A cross tube cut off flush with the crown of the flue has no length on its middle plane, which
+/// once halved the integral of its volume for ever.
+#[test]
+fn water_round_cross_tubes_that_end_flush_is_found() {
+    let water = |projection: &str| {
+        let to = format!(
+            "projection = \"{projection}\"\njoint = \"seen both sides\"\n\n[[boiler.stay]]"
+        );
+        let from = "projection = \"1.5 mm\"\njoint = \"seen both sides\"\n\n[[boiler.stay]]";
+        let plant = changed(&[(from, &to)]).plant;
+        plant.water.expect("water").water.value.mm3()
+    };
+    close(water("0 mm"), water("0.0001 mm"), 1e-6);
+}

@@ -1,6 +1,6 @@
 //! Rules that every form of boiler is held to: shapes, levels of the water, room.
 
-use plan::Plan;
+use plan::{Entry, Plan};
 use reckoning::quantity::{KG, Length, Quantity, show};
 use reckoning::{Condition, Finding, Known, Verdict};
 
@@ -82,8 +82,24 @@ pub(super) fn findings(plan: &Plan, built: &Built) -> Vec<Finding> {
             Some(fits(entry.path(), meaning, (there, asked)))
         }));
     }
+    let room = &plan.room;
+    let gone = [
+        limit_gone(&room.height),
+        limit_gone(&room.length),
+        limit_gone(&room.width),
+        limit_gone(&room.mass),
+    ];
+    found.extend(gone.into_iter().flatten());
     found.extend(mass(plan, built));
     found
+}
+
+/// A limit that was entered once and taken away: whether the plant keeps it cannot be said.
+fn limit_gone<Q: Quantity>(entry: &Entry<Q>) -> Option<Finding> {
+    entry.is_emptied().then(|| {
+        let says = "A limit was given here once and taken away; it is not known what it was.";
+        said(&ROOM, entry.path(), Verdict::Unproved, says.to_owned())
+    })
 }
 
 /// What is asked must not be less than what there is.

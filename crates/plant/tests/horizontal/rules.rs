@@ -271,3 +271,10 @@ fn a_bush_too_near_an_end_or_another_bush_is_told() {
     ];
     assert!(broken(&changed(&beside), "plant.bush-clear"));
 }
+
+#[test]
+fn plant_room_fires_unproved_where_a_limit_was_taken_away() {
+    let emptied = with("mass", ("3 kg", ""));
+    let found = of(&emptied, "plant.room").find(|f| f.place == "room.mass");
+    assert_eq!(found.map(|f| f.verdict), Some(Verdict::Unproved));
+}

@@ -1,17 +1,16 @@
 //! A plan asked every question.
 
 use plan::{Plan, Workshop};
-use plant::Resolved;
+use plant::{Plant, Resolved};
 use proof::Proof;
 use reckoning::Finding;
 
 use crate::answer::{Judged, Standing, not_asked, sort};
 use crate::bench::{Bench, bench};
 use crate::duty_answer;
-use crate::geometry;
 use crate::making_answer;
 use crate::parts_answer;
-use crate::proof_door::{self, PlateGeometry};
+use crate::proof_door;
 use crate::question::{Answer, Question};
 use crate::sentence;
 use crate::steam_answer::{Asked, OF_THE_ENGINE, Steaming};
@@ -71,8 +70,7 @@ pub fn check_by(
 ) -> Checked {
     let resolved = plant::resolve(plan);
     let steaming = fire(Asked::of(plan, &resolved.plant));
-    let plates = geometry::of_plates(&resolved.plant);
-    let proof = prove(plan, workshop, plates.as_ref(), &steaming);
+    let proof = prove(plan, workshop, &resolved.plant, &steaming);
     let benches = bench(plan, workshop);
     let mut judged = judged(&resolved, &steaming, &proof);
     let mounted = mounted(plan, workshop, &resolved, &steaming);
@@ -156,15 +154,10 @@ fn gaps(resolved: &Resolved, steaming: &Steaming) -> Vec<String> {
 }
 
 /// The proof by every rule set.
-pub(crate) fn prove(
-    plan: &Plan,
-    workshop: &Workshop,
-    plates: Option<&PlateGeometry>,
-    steaming: &Steaming,
-) -> Proof {
+pub(crate) fn prove(plan: &Plan, workshop: &Workshop, plant: &Plant, steaming: &Steaming) -> Proof {
     let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
     proof::prove(
-        &proof_door::boiler(plan, plates),
+        &proof_door::boiler(plan, plant),
         &proof_door::service(plan, steaming.coil.as_ref()),
         &proof_door::stock(workshop),
         named,

@@ -90,6 +90,8 @@ pub(crate) fn of_plates(plant: &Plant) -> Option<PlateGeometry> {
         lower_margin: nest.lower_margin.clone(),
         tube_length: nest.between_plates.clone(),
         firebox_length: plant.firebox_length.clone(),
+        at_mm: at,
+        vessel: plant.vessel,
     })
 }
 

@@ -47,5 +47,5 @@ pub use set::{
     ASME_VIII, Asked, EN_12953, EN_13445, IBR, Inspection, Joints, OURS, RuleSet, SETS,
     SHIP_REGISTER, Scope, TRADE, Test, WaterTest, find_set,
 };
-pub use stay_field::stay_field;
+pub use stay_field::{stay_field, stay_field_within};
 pub use sum::Stop;

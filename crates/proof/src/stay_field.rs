@@ -14,10 +14,18 @@ const SIDES: u32 = 180;
 pub fn stay_field(of: (f64, f64), others: &[(f64, f64)], edge_mm: f64) -> f64 {
     let half = TAU / f64::from(2 * SIDES);
     let corner = edge_mm / half.cos();
-    let mut cell: Vec<(f64, f64)> = (0..SIDES)
+    let edge: Vec<(f64, f64)> = (0..SIDES)
         .map(|i| (2.0 * f64::from(i) * half).sin_cos())
         .map(|(sin, cos)| (corner * cos, corner * sin))
         .collect();
+    stay_field_within(of, others, edge)
+}
+
+/// As [`stay_field`], within an edge of straight sides that bulges nowhere inwards, its corners
+/// given in their order against the clock, mm.
+#[must_use]
+pub fn stay_field_within(of: (f64, f64), others: &[(f64, f64)], edge: Vec<(f64, f64)>) -> f64 {
+    let mut cell = edge;
     for other in others.iter().filter(|other| **other != of) {
         cell = nearer(&cell, of, *other);
     }
@@ -68,6 +76,16 @@ mod tests {
             .map(|(sin, cos)| (16.0 * cos, 16.0 * sin))
             .collect();
         assert!((stay_field((0.0, 0.0), &triangle, 70.0) - 221.7025).abs() < 1e-3);
+    }
+
+    /// Independent calculation: of a strip of 100 by 40 mm the middle one of three stays 30 mm apart
+    /// holds 30 by 40 mm.
+    #[test]
+    fn independent_field_in_a_strip() {
+        let strip = vec![(-50.0, 0.0), (50.0, 0.0), (50.0, 40.0), (-50.0, 40.0)];
+        let beside = [(-30.0, 20.0), (30.0, 20.0)];
+        let field = stay_field_within((0.0, 20.0), &beside, strip);
+        assert!((field - 1200.0).abs() < 1e-9, "{field}");
     }
 
     #[test]

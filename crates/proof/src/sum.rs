@@ -145,7 +145,7 @@ impl Sum {
 
     /// A hold point on which the answer will stand.
     pub(crate) fn hold(&mut self, says: String, field: Option<String>) {
-        self.conditions.push(Condition {
+        self.keep(Condition {
             says,
             field,
             bound: None,
@@ -154,11 +154,18 @@ impl Sum {
 
     /// A hold point that is one bound on the value of a field.
     pub(crate) fn hold_within(&mut self, says: String, field: String, bound: Bound) {
-        self.conditions.push(Condition {
+        self.keep(Condition {
             says,
             field: Some(field),
             bound: Some(bound),
         });
+    }
+
+    /// Keeps a condition once, however often a check takes the same size.
+    fn keep(&mut self, condition: Condition) {
+        if !self.conditions.contains(&condition) {
+            self.conditions.push(condition);
+        }
     }
 
     /// The part lies outside what the rule set was made for.

@@ -3,11 +3,11 @@
 use plan::Plan;
 use plan::section::{FlangeSide, Stay as Planned, StayRun as Run, TubePlate as Plate};
 use proof::{Firehole, Flange, Frame, Points, Ring, Stay, StayRun};
-use reckoning::quantity::Ratio;
+use reckoning::quantity::{Area, Ratio};
 use reckoning::size::Bad;
 use reckoning::{Given, Known, Origin};
 
-use super::{Dimension, Fire, PlateGeometry, dimension, joint, metal, metal_temperature};
+use super::{Dimension, Fire, PlateGeometry, dimension, hung, joint, metal, metal_temperature};
 
 /// The flange of an end plate that closes the part `closes`.
 pub(crate) fn flange(plate: &Plate, closes: &str) -> Option<Flange> {
@@ -49,8 +49,7 @@ pub(super) fn frame(plan: &Plan) -> Frame {
     }
 }
 
-/// The stays of the plan. The plate that hangs on each is not worked out from the plan yet, so
-/// that their load stays unproved.
+/// The stays of the plan, each with the plate that hangs on it.
 pub(super) fn stays(plan: &Plan, geometry: Option<&PlateGeometry>) -> Vec<Stay> {
     plan.boiler
         .stays
@@ -81,14 +80,10 @@ fn one(stay: &Planned, plan: &Plan, geometry: Option<&PlateGeometry>) -> Stay {
         },
         diameter: dimension(&stay.diameter),
         bore: dimension(&stay.bore),
-        field: None,
+        field: field(stay, plan, geometry),
         plate: thinner(walls.map(dimension)),
         // The plan does not say how far the filler of a stay can be seen: the worse is taken.
-        ends: match stay.ends.value() {
-            Some(plan::section::StayEnds::HeadedAndBrazed) => proof::StayEnds::Headed,
-            // Ends of which nothing is said are taken as the worse.
-            Some(plan::section::StayEnds::Brazed) | None => proof::StayEnds::Brazed,
-        },
+        ends: stay_ends(stay),
         joint: proof::Joint::Blind,
         beside: None,
         length: geometry.and_then(|g| {
@@ -103,7 +98,32 @@ fn one(stay: &Planned, plan: &Plan, geometry: Option<&PlateGeometry>) -> Stay {
     }
 }
 
-fn thinner(walls: [Option<Dimension>; 2]) -> Option<Dimension> {
+/// The plate or wall that hangs on a stay.
+fn field(stay: &Planned, plan: &Plan, geometry: Option<&PlateGeometry>) -> Option<Known<Area>> {
+    let geometry = geometry?;
+    let b = &plan.boiler.barrel;
+    let bore = match b.bore.likely() {
+        Some(bore) => bore.value,
+        None => b.outside.likely()?.value - b.wall.likely()?.value * 2.0,
+    };
+    if hung::between_plates(stay) {
+        return hung::among(stay, plan, &geometry.at_mm, bore / 2.0);
+    }
+    let vessel = geometry.vessel.as_ref()?;
+    let leg = (vessel.ring_high, vessel.lower.underside);
+    hung::across(stay, plan, bore / 2.0, leg)
+}
+
+/// How the ends of a stay are held.
+pub(super) fn stay_ends(stay: &Planned) -> proof::StayEnds {
+    match stay.ends.value() {
+        Some(plan::section::StayEnds::HeadedAndBrazed) => proof::StayEnds::Headed,
+        // Ends of which nothing is said are taken as the worse.
+        Some(plan::section::StayEnds::Brazed) | None => proof::StayEnds::Brazed,
+    }
+}
+
+pub(super) fn thinner(walls: [Option<Dimension>; 2]) -> Option<Dimension> {
     let [a, b] = walls;
     let (a, b) = (a?, b?);
     let least = |d: &Dimension| d.size.for_proof(Bad::Small);

@@ -1,7 +1,10 @@
 //! The door from a plan to the proof: pressure parts and service as plain data.
 
 mod frame;
+mod hung;
 mod inner;
+mod lap;
+mod lying;
 mod mount;
 mod spring;
 
@@ -12,8 +15,9 @@ pub use spring::wires;
 use crate::fire::CoilHeat;
 use formulas::steam;
 use formulas::thread::Thread;
-use plan::section::{BushSeat, Joint as Brazed, Seam as Closed};
+use plan::section::{BoilerForm, BushSeat, Joint as Brazed, Seam as Closed};
 use plan::{Entry, Plan};
+use plant::Plant;
 use proof::{
     Boiler, Bush, Diameter, Dimension, Exposure, Flue, Joint, Metal, Nest, Opening, Place, Removed,
     Seam, Service, Shell, Stock, StockSize, TubePlate,
@@ -41,6 +45,10 @@ pub struct PlateGeometry {
     pub tube_length: Option<Known<Length>>,
     /// Length of the firebox between foundation ring and crown.
     pub firebox_length: Option<Known<Length>>,
+    /// Middles of the tubes, mm, towards the firehole and a quarter turn from it.
+    pub at_mm: Vec<(f64, f64)>,
+    /// How plates, barrel and ring stand.
+    pub vessel: Option<plant::Vessel>,
 }
 
 /// The pressure for which the plant is proved.
@@ -54,9 +62,17 @@ pub fn service(plan: &Plan, coil: Option<&CoilHeat>) -> Service {
 
 /// The pressure parts that a plan names, as far as it goes.
 #[must_use]
-pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
+pub fn boiler(plan: &Plan, plant: &Plant) -> Boiler {
+    let lies = plan.form.value() == Some(BoilerForm::HorizontalCentreFlue);
+    if lies {
+        return lying::boiler(plan, plant.lying.as_ref());
+    }
+    upright(plan, crate::geometry::of_plates(plant).as_ref())
+}
+
+fn upright(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
     Boiler {
-        shells: vec![barrel(plan)],
+        shells: vec![barrel(plan, geometry)],
         plates: geometry.map_or_else(Vec::new, |g| plates(plan, g)),
         flues: vec![firebox(plan, geometry), fire_tubes(plan, geometry)],
         frame: Some(frame::frame(plan)),
@@ -64,6 +80,7 @@ pub fn boiler(plan: &Plan, geometry: Option<&PlateGeometry>) -> Boiler {
         coils: inner::coil(plan).into_iter().collect(),
         pipes: spring::pipes(plan),
         filler: plan.boiler.filler.get().cloned(),
+        screwed: lap::screwed(plan),
         ..Boiler::default()
     }
 }
@@ -170,24 +187,33 @@ pub(crate) enum Fire {
     Away,
 }
 
-fn barrel(plan: &Plan) -> Shell {
+fn barrel(plan: &Plan, geometry: Option<&PlateGeometry>) -> Shell {
     let b = &plan.boiler.barrel;
     Shell {
         id: "barrel".to_owned(),
         metal: metal(&b.metal, plan),
         diameter: diameter(&b.outside, &b.bore),
         wall: dimension(&b.wall),
-        seam: match b.seam.value() {
-            Some(Closed::Seamless) => Seam::Seamless,
-            Some(Closed::ButtStrap) => Seam::ButtStrap,
-            Some(Closed::LapSeenBothSides) => Seam::LapSeenBothSides,
-            // A seam of which nothing is said is taken as the worst.
-            Some(Closed::LapSeenOneSide) | None => Seam::LapBlind,
-        },
+        seam: seam(&b.seam),
         ends: joint(&plan.boiler.tube_plate.upper.joint),
         metal_temperature: metal_temperature(plan, Fire::Away),
         openings: barrel_openings(plan),
-        laps: Vec::new(),
+        laps: vessel(geometry).map_or_else(Vec::new, lap::of_barrel),
+    }
+}
+
+fn vessel(geometry: Option<&PlateGeometry>) -> Option<&plant::Vessel> {
+    geometry.and_then(|g| g.vessel.as_ref())
+}
+
+/// The seam along a wall.
+fn seam(entry: &Entry<Closed>) -> Seam {
+    match entry.value() {
+        Some(Closed::Seamless) => Seam::Seamless,
+        Some(Closed::ButtStrap) => Seam::ButtStrap,
+        Some(Closed::LapSeenBothSides) => Seam::LapSeenBothSides,
+        // A seam of which nothing is said is taken as the worst.
+        Some(Closed::LapSeenOneSide) | None => Seam::LapBlind,
     }
 }
 
@@ -219,11 +245,11 @@ fn bushes_on(plan: &Plan, seat: BushSeat) -> Vec<Opening> {
 }
 
 fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
-    // A bush without a name still needs its proof; its path in the plan names it then.
-    let id = bush.id.get().map_or_else(|| bush.id.path(), String::as_str);
-    let place = bush.height.known().zip(bush.angle.known());
+    let lies = plan.form.value() == Some(BoilerForm::HorizontalCentreFlue);
+    let along = if lies { &bush.along } else { &bush.height };
+    let place = along.known().zip(bush.angle.known());
     Opening {
-        id: format!("bush.{id}"),
+        id: bush_id(bush),
         hole: dimension(&bush.outside),
         bush: Some(Bush {
             metal: metal(&bush.metal, plan),
@@ -238,10 +264,21 @@ fn bush_opening(bush: &plan::section::Bush, plan: &Plan) -> Opening {
     }
 }
 
+/// The name of a bush. One without a name still needs its proof; its path in the plan names it then.
+fn bush_id(bush: &plan::section::Bush) -> String {
+    let id = bush.id.get().map_or_else(|| bush.id.path(), String::as_str);
+    format!("bush.{id}")
+}
+
+/// The thread of a bush, where it is one that is known.
+fn thread(bush: &plan::section::Bush) -> Option<Thread> {
+    Thread::read(&bush.thread.typed()?.value).ok()
+}
+
 /// The bore over the thread of a bush: the major diameter.
 fn thread_bore(bush: &plan::section::Bush) -> Option<Dimension> {
     let typed = bush.thread.typed()?;
-    let thread = Thread::read(&typed.value).ok()?;
+    let thread = thread(bush)?;
     let mut size = Size::drawn(thread.major, format!("{} over its thread", typed.text));
     // The major diameter of a thread is the standard's, not the maker's.
     let none = Length::from_si(0.0);
@@ -305,7 +342,7 @@ fn firebox(plan: &Plan, geometry: Option<&PlateGeometry>) -> Flue {
         exposure: Exposure::FlameSwept,
         metal_temperature: metal_temperature(plan, Fire::Touches),
         openings: firehole(plan).into_iter().collect(),
-        laps: Vec::new(),
+        laps: vessel(geometry).map_or_else(Vec::new, lap::of_firebox),
     }
 }
 

@@ -33,8 +33,6 @@ pub struct Screwed {
     pub screw: Metal,
     /// Length of full thread engaged.
     pub engaged: Option<Known<Length>>,
-    /// Path of the field that gives the length engaged.
-    pub field: String,
     /// Greatest temperature of the metal at work.
     pub metal_temperature: Option<Known<Temperature>>,
 }

@@ -109,7 +109,6 @@ pub fn screwed() -> Screwed {
         bush: Metal::PhosphorBronze,
         screw: Metal::PhosphorBronze,
         engaged: Some(length("bush.length", 11.5)),
-        field: "bush.safety.length-out".into(),
         metal_temperature: celsius(159.0),
     }
 }

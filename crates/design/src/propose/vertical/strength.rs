@@ -5,7 +5,6 @@ use reckoning::{Finding, Verdict};
 
 use super::{Sizes, Walk};
 use crate::check::prove;
-use crate::geometry;
 use crate::propose::stock::{Shop, same};
 use crate::steam_answer::Asked;
 
@@ -37,9 +36,8 @@ pub(super) fn thicken(walk: &mut Walk<'_>) -> Resolved {
 /// What the leading set and the geometry of the plates have against it.
 fn against(walk: &Walk<'_>, resolved: &Resolved) -> Vec<Finding> {
     let plan = &walk.draft.plan;
-    let plates = geometry::of_plates(&resolved.plant);
     let unlit = Asked::of(plan, &resolved.plant).unlit();
-    let proof = prove(plan, walk.workshop, plates.as_ref(), &unlit);
+    let proof = prove(plan, walk.workshop, &resolved.plant, &unlit);
     let open = |f: &&Finding| f.verdict == Verdict::NotMet && !NO_CURE.contains(&f.rule.id);
     let of_plates = |f: &&Finding| open(f) && f.place.starts_with("tube-plate.");
     let shapes = resolved.findings.iter().filter(of_plates);

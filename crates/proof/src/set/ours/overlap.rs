@@ -4,7 +4,7 @@ use super::bush::seamless_wall;
 use super::flue_opening::file_wall_asked;
 use super::ligament::{hole_mm, measure};
 use super::{OURS, flue, shell};
-use crate::input::{Flue, Lap, Opening, Shell};
+use crate::input::{Flue, Lap, Opening, Place, Shell};
 use crate::metal::chosen;
 use crate::opening::Side;
 use crate::rules::{OPENING_BETWEEN, OPENING_LAP};
@@ -34,7 +34,7 @@ pub(super) fn of_shell(it: &Shell, asked: &Asked<'_>) -> Vec<Finding> {
         };
         between(sum, &it.openings, &round)
     })];
-    found.extend(it.openings.iter().filter_map(|o| beside_lap(o, &it.laps)));
+    found.extend(beside_laps(&it.id, &it.openings, &it.laps));
     found
 }
 
@@ -55,7 +55,7 @@ pub(super) fn of_flue(it: &Flue, asked: &Asked<'_>) -> Vec<Finding> {
             between(sum, &it.openings, &round)
         }));
     }
-    found.extend(it.openings.iter().filter_map(|o| beside_lap(o, &it.laps)));
+    found.extend(beside_laps(&it.id, &it.openings, &it.laps));
     found
 }
 
@@ -164,42 +164,66 @@ fn file_asked(sum: &mut Sum, round: &Round, d: Ref) -> Result<Ref, Stop> {
     sum.card(&area::AREA_REQUIRED, &[d, round.t_r, t_n, f_r])
 }
 
-/// An opening against the laps of the ends; none where no lap is told or it is placed nowhere.
-fn beside_lap(opening: &Opening, laps: &[Lap]) -> Option<Finding> {
-    let place = opening.place.as_ref()?;
-    if laps.is_empty() {
+/// The opening of a wall that lies closest to a lap; none where no lap is told.
+fn beside_laps(wall: &str, openings: &[Opening], laps: &[Lap]) -> Option<Finding> {
+    if laps.is_empty() || openings.is_empty() {
         return None;
     }
-    Some(check(OURS.head(&OPENING_LAP, &opening.id), |sum| {
-        let hole = need("the hole", &opening.id, opening.hole.as_ref())?;
-        hold_size(sum, &format!("hole of {}", opening.id), hole, Bad::Large);
-        let d = hole_mm(opening)?;
-        let at = place.along.value.mm();
-        sum.know("z", "middle of the opening", &MM, &place.along);
-        let mut nearest: Option<(f64, &Lap)> = None;
-        for lap in laps {
-            sum.know("z_a", "lap from", &MM, &lap.from);
-            sum.know("z_b", "lap to", &MM, &lap.to);
-            let (from, to) = (lap.from.value.mm(), lap.to.value.mm());
-            let gap = (from - at).max(at - to) - d / 2.0;
-            if nearest.is_none_or(|(least, _)| gap < least) {
-                nearest = Some((gap, lap));
+    Some(check(OURS.head(&OPENING_LAP, wall), |sum| {
+        let mut worst: Option<Near<'_>> = None;
+        for opening in openings {
+            let next = nearest(sum, opening, laps)?;
+            if worst.as_ref().is_none_or(|w| next.gap_mm < w.gap_mm) {
+                worst = Some(next);
             }
         }
-        let (gap, lap) = *need("a lap", &opening.id, nearest.as_ref())?;
+        let near = need("an opening", wall, worst.as_ref())?;
+        let (gap, of) = (near.gap_mm, &near.lap.of);
+        sum.know("z", "middle of the opening", &MM, &near.place.along);
+        sum.know("z_a", "lap from", &MM, &near.lap.from);
+        sum.know("z_b", "lap to", &MM, &near.lap.to);
         if gap < 0.0 {
-            let remedy = format!("its middle {} mm further from {}", up(-gap), lap.of);
-            let says = format!("the hole runs {:.1} mm into the lap of {}", -gap, lap.of);
+            let remedy = format!("{} {} mm further from {of}", near.opening.id, up(-gap));
+            let says = format!(
+                "{} runs {:.1} mm into the lap of {of}",
+                near.opening.id, -gap
+            );
             return Ok(Outcome::plain(Answer::Fails, says, remedy));
         }
         let says = format!(
-            "{gap:.1} mm of wall between the hole and the lap of {}",
-            lap.of
+            "{gap:.1} mm of wall between {} and the lap of {of}",
+            near.opening.id
         );
-        let close = (gap < d / 2.0).then(|| {
+        let close = (gap < near.hole_mm / 2.0).then(|| {
             "within its limit of replacement: count no metal of the lap for it".to_owned()
         });
         let remedy = OPENING_LAP.remedy.to_owned();
         Ok(Outcome::plain(Answer::Holds, says, remedy).strained_if(close))
     }))
+}
+
+/// An opening and the lap nearest to it.
+struct Near<'a> {
+    opening: &'a Opening,
+    place: &'a Place,
+    lap: &'a Lap,
+    hole_mm: f64,
+    gap_mm: f64,
+}
+
+fn nearest<'a>(sum: &mut Sum, opening: &'a Opening, laps: &'a [Lap]) -> Result<Near<'a>, Stop> {
+    let place = need("the place", &opening.id, opening.place.as_ref())?;
+    let hole = need("the hole", &opening.id, opening.hole.as_ref())?;
+    hold_size(sum, &format!("hole of {}", opening.id), hole, Bad::Large);
+    let (hole_mm, at) = (hole_mm(opening)?, place.along.value.mm());
+    let gap = |lap: &Lap| (lap.from.value.mm() - at).max(at - lap.to.value.mm()) - hole_mm / 2.0;
+    let lap = laps.iter().min_by(|a, b| gap(a).total_cmp(&gap(b)));
+    let lap = need("a lap", &opening.id, lap.as_ref())?;
+    Ok(Near {
+        opening,
+        place,
+        lap,
+        hole_mm,
+        gap_mm: gap(lap),
+    })
 }

@@ -11,9 +11,8 @@ use crate::sum::{Answer, Outcome, Stop, Sum, check};
 use crate::taken::{need, up};
 use formulas::thread::{Thread, shear as law};
 use formulas::vessel::allow;
-use reckoning::quantity::Quantity;
 use reckoning::quantity::{Length, MM, MPA_GAUGE, ONE, Ratio};
-use reckoning::{Bound, Finding, Origin, Ref};
+use reckoning::{Finding, Origin, Ref};
 
 /// Full threads that engage at least.
 const TURNS: f64 = 4.0;
@@ -49,7 +48,7 @@ fn turns(it: &Screwed) -> Finding {
             it.id,
             up(least.mm())
         );
-        sum.hold_within(says, it.field.clone(), Bound::AtLeast(least.si()));
+        sum.hold(says, None);
         let z = sum.value(z);
         let says = format!("the bush has room for {z:.1} threads, {TURNS:.0} asked");
         let remedy = format!("a bush with {} mm of full thread", up(least.mm()));

@@ -262,6 +262,14 @@ fn engine_alone(
 
 /// The lowest set pressure among the safety valves, else the design pressure.
 fn valve_pressure(plan: &Plan, taken: &mut Taken) -> Option<f64> {
+    // A set pressure that was taken away again may have been the lowest.
+    if plan
+        .safety_valves
+        .iter()
+        .any(|valve| valve.set.is_emptied())
+    {
+        return taken.keep::<Gauge>("safety-valve.set", None);
+    }
     let first = plan
         .safety_valves
         .iter()

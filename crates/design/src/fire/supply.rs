@@ -79,6 +79,10 @@ pub(crate) fn feeds_m3_s(means: &Planned) -> Option<f64> {
     if let Some(rate) = means.rate.value() {
         return Some(rate.si());
     }
+    // A rate that was measured and taken away again may have been less than the plunger sweeps.
+    if means.rate.is_emptied() {
+        return None;
+    }
     let plunger = means.plunger.likely()?.value.si();
     let stroke = means.stroke.likely()?.value.si();
     let strokes = means.strokes.value()?.si();

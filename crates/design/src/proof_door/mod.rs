@@ -8,7 +8,6 @@ mod lying;
 mod mount;
 mod spring;
 
-pub(crate) use frame::flange;
 pub use mount::{mountings, raising};
 pub use spring::wires;
 
@@ -387,6 +386,9 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
         count: Some(frame::tube_count(geometry)),
         pitch: tubes.pitch.likely(),
         outside: dimension(&tubes.outside),
+        // A hole that was taken away again may have been wider than the tube.
+        hole: dimension(&tubes.hole)
+            .or_else(|| dimension(&tubes.outside).filter(|_| !tubes.hole.is_emptied())),
         wall: dimension(&tubes.wall),
         joint: joint(&tubes.joint),
     };

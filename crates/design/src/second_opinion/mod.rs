@@ -7,7 +7,6 @@
 mod bush;
 mod dished;
 mod flat;
-mod lying;
 mod read;
 mod sizes;
 mod told;
@@ -16,12 +15,10 @@ pub use read::{Told, Unit};
 pub use sizes::{MetalTaken, SizeTaken};
 pub use told::{Beside, PeakTold, SecondOpinion};
 
-use plan::section::BoilerForm;
 use plan::{Plan, Workshop};
 use proof::{Boiler, End, EndShape, Opening, Proof, Shell};
 use solid::{Body, BushInPlate, DishedEnd, Fineness, FlatEnd, NoShape, NotSolved, Tube};
 
-use crate::geometry;
 use crate::proof_door;
 
 /// Why there is no second opinion.
@@ -137,12 +134,7 @@ pub fn second_opinion(
     part: &str,
 ) -> Result<SecondOpinion, NoOpinion> {
     let plant = plant::resolve(plan).plant;
-    let boiler = match plan.form.value() {
-        Some(BoilerForm::HorizontalCentreFlue) => lying::boiler(plan, plant.lying.as_ref()),
-        Some(BoilerForm::VerticalFireTubes) | None => {
-            proof_door::boiler(plan, geometry::of_plates(&plant).as_ref())
-        }
-    };
+    let boiler = proof_door::boiler(plan, &plant);
     let named = plan.tester_set.get().and_then(|key| proof::find_set(key));
     // The fire has no say in these parts: a coil is not among them.
     let (service, stock) = (proof_door::service(plan, None), proof_door::stock(workshop));

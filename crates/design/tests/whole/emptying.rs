@@ -216,9 +216,20 @@ fn a_spoiling_value_taken_away_leaves_no_pass() {
         ("boiler.bush.valve.metal", "CW508L"),
         ("boiler.bush.valve.on", "upper tube plate"),
         ("boiler.water-level.lowest", "160 mm"),
+        ("boiler.tubes.hole", "12 mm"),
+        ("boiler.tubes.projection", "25 mm"),
+        ("boiler.tube-plate.upper.set-in", "60 mm"),
+        ("boiler.firehole.bore", "45 mm"),
+        ("safety-valve.first.set", "5 bar"),
+        ("safety-valve.first.bore", "2 mm"),
+        ("safety-valve.first.coefficient", "0.01"),
+        ("dryer.place", "firebox"),
+        ("feed.tank", "10 ml"),
+        ("feed.means.hand.rate", "1 ml/min"),
     ] {
         let text = spoilt(path, value);
-        let fire = if path.starts_with("fire.") {
+        let burns = ["fire.", "safety-valve.", "feed.", "dryer."];
+        let fire = if burns.iter().any(|part| path.starts_with(part)) {
             Fire::Lit
         } else {
             Fire::Unlit

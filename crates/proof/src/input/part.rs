@@ -228,8 +228,10 @@ pub struct Nest {
     pub count: Option<Known<Ratio>>,
     /// Pitch.
     pub pitch: Option<Known<Length>>,
-    /// Outside diameter of the tubes, and of their holes.
+    /// Outside diameter of the tubes.
     pub outside: Option<Dimension>,
+    /// Holes in the plate before the tubes are brazed in.
+    pub hole: Option<Dimension>,
     /// Wall of the tubes.
     pub wall: Option<Dimension>,
     /// The joint of tube and plate.

@@ -184,6 +184,7 @@ pub fn plate() -> TubePlate {
             count: count(12.0),
             pitch: Some(length("nest.pitch", 16.0)),
             outside: Some(exact("tube.outside", 10.0)),
+            hole: Some(exact("tube.hole", 10.0)),
             wall: Some(exact("tube.wall", 0.9)),
             joint: Joint::SeenBothSides,
         },

@@ -239,12 +239,12 @@ fn ligament(plate: &TubePlate) -> Finding {
             plate.nest.pitch.as_ref(),
         )?;
         let p = sum.know("p", "pitch of the tubes", &MM, pitch);
-        let tube = need(
-            "the outside of the tubes",
+        let hole = need(
+            "the holes of the tubes",
             &plate.id,
-            plate.nest.outside.as_ref(),
+            plate.nest.hole.as_ref(),
         )?;
-        let d = file_size(sum, ("d", "hole of the tubes"), tube, Bad::Large)?;
+        let d = file_size(sum, ("d", "hole of the tubes"), hole, Bad::Large)?;
         let left = sum.card(&plate_stayed::LIGAMENT, &[p, d])?;
         let least = sum.value(t).max(LEAST_LIGAMENT_MM);
         sum.w.chosen(Choice {

@@ -47,6 +47,15 @@ impl Reading {
         }
     }
 
+    /// Notes a field that was given and taken away again, where one that was never there means the
+    /// usual thing: the maker had found that the usual does not hold.
+    pub(crate) fn taken_away<T>(&mut self, entry: &Entry<T>, wanted_for: &'static str) -> bool {
+        if entry.is_emptied() {
+            self.miss(entry.path(), wanted_for);
+        }
+        entry.is_emptied()
+    }
+
     /// Notes a field as missing, once.
     pub(crate) fn miss(&mut self, field: &str, wanted_for: &'static str) {
         note(&mut self.gaps, field, wanted_for);

@@ -7,8 +7,8 @@ use proof::{
     BlowDown, FeedMeans, Fitted, FusiblePlug, Heating, Interlocks, Lift, Mountings, PressureGauge,
     Raising, Removed, SafetyValve, StockSize, WaterGauge,
 };
-use reckoning::Known;
-use reckoning::quantity::MassFlow;
+use reckoning::quantity::{Length, MassFlow};
+use reckoning::{Given, Known, Origin};
 
 use super::{dimension, thread_bore};
 
@@ -37,7 +37,7 @@ pub fn mountings(plan: &Plan, plant: &Plant, wires: Vec<StockSize>) -> Mountings
             working: plan.boiler.water_level.working.known(),
             crown: plant.water.as_ref().map(|water| water.crown.clone()),
         },
-        blow_down: blow_down(plan),
+        blow_down: blow_down(plan, plant),
         plug: FusiblePlug {
             fitted: fitted(&plan.fusible_plug.plug),
             melts: plan.fusible_plug.melts.known(),
@@ -72,8 +72,11 @@ pub fn raising(plan: &Plan, plant: &Plant, greatest: Option<Known<MassFlow>>) ->
         pressure: plan.boiler.design_pressure.known(),
         atmosphere: Some(crate::fire::atmosphere(plan)),
         greatest_evaporation: greatest,
-        swept_surface: surfaces.tubes_inside.clone(),
-        radiant_surface: surfaces.firebox(),
+        swept_surface: surfaces
+            .tubes_inside
+            .clone()
+            .or_else(|| surfaces.cross_tubes.clone()),
+        radiant_surface: surfaces.firebox().or_else(|| surfaces.flue.clone()),
     }
 }
 
@@ -110,13 +113,40 @@ fn gone<T>(entry: &Entry<T>) -> Removed {
     }
 }
 
-fn blow_down(plan: &Plan) -> BlowDown {
+fn blow_down(plan: &Plan, plant: &Plant) -> BlowDown {
     let bush = bush(plan, &plan.blow_down.bush);
+    if plant.lying.is_some() {
+        return BlowDown {
+            height: bush.and_then(|bush| above_the_lowest(plan, bush)),
+            outside: bush.and_then(|bush| bush.outside.likely()),
+            ring_top: Some(Known {
+                value: Length::from_mm(0.0),
+                given: off_shape("the lowest line of the barrel"),
+            }),
+        };
+    }
     BlowDown {
         height: bush.and_then(|bush| bush.height.known()),
         outside: bush.and_then(|bush| bush.outside.likely()),
         // The ring stands on the datum, so that its top is as high as it is deep.
         ring_top: plan.boiler.foundation_ring.depth.likely(),
+    }
+}
+
+/// Height of a bush of a lying barrel above its lowest line.
+fn above_the_lowest(plan: &Plan, bush: &Bush) -> Option<Known<Length>> {
+    let radius = plan.boiler.barrel.outside.likely()?.value * 0.5;
+    let from_top = bush.angle.known()?.value.rad();
+    Some(Known {
+        value: radius * (1.0 + from_top.cos()),
+        given: off_shape("outside of the barrel, and the angle at which the bush stands"),
+    })
+}
+
+fn off_shape(of: &str) -> Given {
+    Given::Shape {
+        of: of.to_owned(),
+        weakest: Origin::Read,
     }
 }
 

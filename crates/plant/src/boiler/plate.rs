@@ -186,6 +186,9 @@ pub(crate) fn plate(reading: &mut Reading, plate: &TubePlate, end: End) -> Optio
     } else {
         None
     };
+    if reading.taken_away(&plate.set_in, wanted) {
+        return None;
+    }
     let set_in = plate
         .set_in
         .likely()

@@ -54,7 +54,8 @@ impl Sizes {
         Self {
             barrel: Round::read(reading, barrel, "the barrel"),
             barrel_length: reading.size(&b.barrel.length, "the barrel"),
-            flue: Round::read(reading, flue, "the flue"),
+            flue: Round::read(reading, flue, "the flue")
+                .filter(|_| !reading.taken_away(&b.flue.projection, "the flue")),
             below: reading.size(&b.flue.below, "the flue"),
             projection: or_flush(b.flue.projection.likely(), "the flue"),
             front: plate(reading, &b.end.front, End::Front),
@@ -102,6 +103,9 @@ fn tubes(plan: &Plan, reading: &mut Reading) -> Option<TubeSizes> {
     let several = count > 1;
     let spacing = several.then(|| reading.size(&t.spacing, wanted));
     let turn = several.then(|| reading.number(&t.turn, wanted));
+    if reading.taken_away(&t.projection, wanted) {
+        return None;
+    }
     let (outside, wall) = (round.0?, round.1?);
     let weakest = crate::known::weakest(&[&outside, &wall]);
     let of = format!("{} less twice {}", t.outside.path(), t.wall.path());

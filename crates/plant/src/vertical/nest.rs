@@ -80,7 +80,7 @@ impl Nest {
             .as_ref()
             .filter(|tube| tube.bore.value.mm() > 0.0)?;
         let pattern = pattern(plan, reading)?;
-        let hole = hole(plan, tube);
+        let hole = hole(plan, tube, reading)?;
         let limits = limits(plan, frame, (tube.outside.value, hole.value), reading)?;
         let (centre, fit) = best(&pattern, limits.kept);
         let possible = places(&pattern, centre, Length::from_mm(limits.possible));
@@ -107,14 +107,18 @@ impl Nest {
 }
 
 /// The holes in the plates: as the plan says, else as wide as the tube.
-fn hole(plan: &Plan, tube: &Round) -> Known<Length> {
-    plan.boiler.tubes.hole.likely().unwrap_or_else(|| {
+fn hole(plan: &Plan, tube: &Round, reading: &mut Reading) -> Option<Known<Length>> {
+    let hole = &plan.boiler.tubes.hole;
+    if reading.taken_away(hole, "the holes in the tube plates") {
+        return None;
+    }
+    Some(hole.likely().unwrap_or_else(|| {
         chosen(
             tube.outside.value,
             "the diameter of the holes in the tube plates",
             "nothing is said: the outside of the tube",
         )
-    })
+    }))
 }
 
 fn margin(tubes: &[At], tube: &Round, wall: f64, frame: &Frame) -> Option<Known<Length>> {

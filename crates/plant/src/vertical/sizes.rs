@@ -56,7 +56,8 @@ impl Sizes {
                 .flatten(),
             upper: plate(reading, &b.tube_plate.upper, End::Upper),
             lower: plate(reading, &b.tube_plate.lower, End::Lower),
-            tube: tube(plan, reading),
+            tube: tube(plan, reading)
+                .filter(|_| !reading.taken_away(&b.tubes.projection, "the tubes")),
             projection: or_flush(b.tubes.projection.likely(), "the tubes"),
             working: reading.number(&b.water_level.working, "the water space"),
             lowest: reading.number(&b.water_level.lowest, "the lowest water"),

@@ -155,8 +155,15 @@ fn water_unsaid(plan: &Plan) -> String {
             plan.boiler.water_level.lowest.get().is_none(),
             plan.boiler.water_level.lowest.path(),
         ),
+        (plan.feed.tank.is_emptied(), plan.feed.tank.path()),
     ]
     .into_iter()
+    .chain(
+        plan.feed
+            .means
+            .iter()
+            .map(|means| (means.rate.is_emptied(), means.rate.path())),
+    )
     .filter(|(missing, _)| *missing)
     .map(|(_, path)| path.to_owned())
     .collect();

@@ -50,6 +50,10 @@ pub fn water_asked<'a>(
     state: &FireState,
     means: &'a [FeedMeans<'a>],
 ) -> Option<WaterAsked<'a>> {
+    // A tank that was filled in and taken away again may have held too little.
+    if plan.feed.tank.is_emptied() {
+        return None;
+    }
     let reserve = plant.water.as_ref()?.reserve.as_ref()?;
     let cold = cold_water(state)?;
     Some(WaterAsked {

@@ -377,10 +377,9 @@ fn fire_at(seat: BushSeat) -> Fire {
     }
 }
 
-fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
-    let pair = &plan.boiler.tube_plate;
+fn nest(plan: &Plan, geometry: &PlateGeometry) -> Nest {
     let tubes = &plan.boiler.tubes;
-    let nest = Nest {
+    Nest {
         layout: geometry.layout,
         field: geometry.field.clone(),
         count: Some(frame::tube_count(geometry)),
@@ -391,7 +390,12 @@ fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
             .or_else(|| dimension(&tubes.outside).filter(|_| !tubes.hole.is_emptied())),
         wall: dimension(&tubes.wall),
         joint: joint(&tubes.joint),
-    };
+    }
+}
+
+fn plates(plan: &Plan, geometry: &PlateGeometry) -> Vec<TubePlate> {
+    let pair = &plan.boiler.tube_plate;
+    let nest = nest(plan, geometry);
     [
         (
             "tube-plate.upper",

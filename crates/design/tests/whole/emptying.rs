@@ -52,8 +52,11 @@ fn better(before: &Checked, after: &Checked, paths: &[&str]) -> Vec<String> {
             ));
         }
     }
+    // A condition that keeps open what was taken away keeps the answer on condition too.
+    let open = findings(after).any(|finding| stays_open(finding, paths));
     for (b, a) in before.answers.iter().zip(&after.answers) {
-        if a.verdict.map(rank) < b.verdict.map(rank) {
+        let kept = open && a.verdict == Some(Verdict::MetOnCondition);
+        if a.verdict.map(rank) < b.verdict.map(rank) && !kept {
             found.push(format!(
                 "{paths:?}: the answer on {} improved: {} / {}",
                 b.question.name(),

@@ -32,6 +32,7 @@ pub(super) fn boiler(plan: &Plan, vessel: Option<&LyingVessel>) -> Boiler {
             .collect(),
         coils: inner::coil(plan).into_iter().collect(),
         pipes: spring::pipes(plan),
+        filler: plan.boiler.filler.get().cloned(),
         screwed: lap::screwed(plan),
         ..Boiler::default()
     }

@@ -26,8 +26,8 @@ pub(crate) const GREATEST: f64 = 4.0;
 pub struct Starved {
     /// What the least air takes of draught beyond what there is, Pa.
     pub short_pa: f64,
-    /// Height of the chimney that brings [`WANTED`] of the air needed, m; `None` where none up to
-    /// [`GREATEST`] of that drawn does.
+    /// Height of the chimney that brings `WANTED` of the air needed, m; `None` where none up to
+    /// `GREATEST` of that drawn does.
     pub chimney_m: Option<f64>,
     /// Area of the mouth that brings it, m²; `None` as for the chimney, or where the mouth is shut.
     pub mouth_m2: Option<f64>,

@@ -3,7 +3,7 @@
 use plan::{Plan, Workshop};
 use plant::{Plant, Resolved};
 use proof::Proof;
-use reckoning::Finding;
+use reckoning::{Finding, Known};
 
 use crate::answer::{Judged, Standing, not_asked, sort};
 use crate::bench::{Bench, bench};
@@ -40,6 +40,8 @@ pub struct Checked {
     pub judged: Vec<Judged>,
     /// The rule set that leads.
     pub leading_set: &'static str,
+    /// What must be agreed, and with whom.
+    pub agreements: Vec<proof::Agreement>,
     /// The parts.
     pub parts: Vec<PartTold>,
     /// Plan fields that would let more be worked out.
@@ -100,12 +102,24 @@ pub fn check_by(
         answers,
         judged,
         leading_set: proof.leads.key,
+        agreements: proof::agreements(proof.leads, &hearing(plan, &resolved)),
         parts: parts_answer::told(&resolved),
         gaps: gaps(&resolved, &steaming),
         steaming,
         proof,
         resolved,
         benches,
+    }
+}
+
+/// What the agreements are about: the pressure for which the boiler is proved, and its whole room.
+fn hearing(plan: &Plan, resolved: &Resolved) -> proof::Hearing {
+    proof::Hearing {
+        pressure: plan.boiler.design_pressure.known(),
+        volume: resolved.plant.water.as_ref().map(|water| Known {
+            value: water.water.value + water.steam.value,
+            given: water.steam.given.clone(),
+        }),
     }
 }
 

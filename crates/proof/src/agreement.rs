@@ -16,6 +16,18 @@ pub enum Partner {
     Authority,
 }
 
+impl Partner {
+    /// As printed.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Tester => "the boiler tester",
+            Self::Insurer => "the insurer",
+            Self::Authority => "the authority",
+        }
+    }
+}
+
 /// One thing to be agreed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Agreement {
@@ -28,7 +40,7 @@ pub struct Agreement {
 /// What the agreements are about.
 #[derive(Clone, Debug, Default)]
 pub struct Hearing {
-    /// Working pressure.
+    /// Pressure for which the boiler is proved.
     pub pressure: Option<Known<Gauge>>,
     /// Water and steam space together.
     pub volume: Option<Known<Volume>>,

@@ -89,6 +89,7 @@ fn json_keeps_its_keys() {
             "plan",
             "questions",
             "findings",
+            "agreements",
             "leading_set",
             "parts",
             "gaps",

@@ -25,6 +25,11 @@ pub(super) fn tell(checked: &Checked) -> Value {
         .iter()
         .map(|p| json!({ "id": p.id, "says": p.says, "mass_kg": p.mass_kg }))
         .collect();
+    let agreements: Vec<Value> = checked
+        .agreements
+        .iter()
+        .map(|a| json!({ "with": a.with.words(), "what": a.what }))
+        .collect();
     let points: Vec<Value> = design::hold_points(&checked.judged)
         .into_iter()
         .map(|p| json!({ "says": p.says, "field": p.field, "for": p.places }))
@@ -34,6 +39,7 @@ pub(super) fn tell(checked: &Checked) -> Value {
         "questions": questions,
         "findings": checked.judged.iter().map(finding).collect::<Vec<_>>(),
         "hold_points": points,
+        "agreements": agreements,
         "leading_set": checked.leading_set,
         "parts": parts,
         "gaps": checked.gaps,

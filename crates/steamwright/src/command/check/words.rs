@@ -29,6 +29,7 @@ pub(super) fn tell(checked: &Checked, wanted: &Wanted<'_>) -> String {
     tell_findings(&mut out, checked, wanted);
     tell_cures(&mut out, checked);
     tell_conditions(&mut out, checked);
+    tell_agreements(&mut out, checked);
     tell_assumed(&mut out, checked);
     out.paragraph("", CAUTION);
     out.text
@@ -176,6 +177,16 @@ fn tell_conditions(out: &mut Page, checked: &Checked) {
     for point in points {
         let places = point.places.join(", ");
         out.paragraph("  - ", &format!("{} (for {places})", point.says));
+    }
+    out.blank();
+}
+
+/// What is to be agreed before metal is cut, by whom it is agreed with.
+fn tell_agreements(out: &mut Page, checked: &Checked) {
+    out.line("To be agreed");
+    for agreement in &checked.agreements {
+        let with = agreement.with.words();
+        out.paragraph("  - ", &format!("with {with}: {}", agreement.what));
     }
     out.blank();
 }
